@@ -1,0 +1,1 @@
+namespace Foramen.Journal; internal static class Placeholder { }
