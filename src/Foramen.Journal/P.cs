@@ -1,1 +1,0 @@
-namespace Foramen.Journal; internal static class Placeholder { }
