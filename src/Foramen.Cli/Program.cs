@@ -1,1 +1,3 @@
-Console.WriteLine("foramen");
+using Foramen.Cli;
+
+return await Prompt.RunAsync(args, Console.Out, Console.Error);

@@ -1,0 +1,54 @@
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using Foramen.Engine.Quantities;
+using Foramen.Journal.Kit;
+
+namespace Foramen.Cli.Kit;
+
+/// <summary>Cameras and papers kept as small JSON files, the same bodies as in a journal.</summary>
+internal static class KitFile
+{
+    private const long LargestBytes = 1 << 20;
+
+    public static CameraDefinition Camera(string path) => Read(path, KitJson.Default.CameraDefinition, "camera");
+
+    public static PaperDefinition Paper(string path) => Read(path, KitJson.Default.PaperDefinition, "paper");
+
+    public static void Save<T>(string path, T definition, JsonTypeInfo<T> type)
+    {
+        var directory = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        if (!Directory.Exists(directory))
+        {
+            throw new RefusalException($"There is no folder {directory} to write {Path.GetFileName(path)} into; make it first.");
+        }
+
+        var temporary = Path.Combine(directory, $".{Path.GetFileName(path)}.{Environment.ProcessId}.part");
+        File.WriteAllText(temporary, JsonSerializer.Serialize(definition, type) + "\n");
+        File.Move(temporary, path, overwrite: true);
+    }
+
+    private static T Read<T>(string path, JsonTypeInfo<T> type, string what)
+    {
+        var file = new FileInfo(path);
+        if (!file.Exists)
+        {
+            throw new RefusalException($"There is no {what} file {path}; make one with foramen {what} … --save {Path.GetFileName(path)}.");
+        }
+
+        if (file.Length > LargestBytes)
+        {
+            throw new RefusalException($"{path} is larger than a megabyte, so it is not a {what} file; make one with foramen {what} … --save FILE.");
+        }
+
+        try
+        {
+            return JsonSerializer.Deserialize(File.ReadAllText(path), type)
+                ?? throw new RefusalException($"{path} is empty; make a {what} file with foramen {what} … --save FILE.");
+        }
+        catch (JsonException failure)
+        {
+            var line = failure.LineNumber is { } number ? $" at line {number + 1}" : "";
+            throw new RefusalException($"{path} cannot be read as a {what} file{line}: {failure.Message.Split(" Path:")[0].Split(" LineNumber")[0].TrimEnd('.')}.", failure);
+        }
+    }
+}

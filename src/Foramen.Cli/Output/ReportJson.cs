@@ -1,0 +1,11 @@
+using System.Text.Json.Serialization;
+
+namespace Foramen.Cli.Output;
+
+/// <summary>JSON of every report; the schemas in docs/schemas describe it and a test holds the two together.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, UseStringEnumConverter = true)]
+[JsonSerializable(typeof(MeterReport))]
+[JsonSerializable(typeof(PaperReport))]
+[JsonSerializable(typeof(ExposeReport))]
+internal sealed partial class ReportJson : JsonSerializerContext;
