@@ -1,0 +1,74 @@
+using Foramen.Engine.Quantities;
+
+namespace Foramen.Engine.Tests.Quantities;
+
+public class QuantityContractTests
+{
+    private static readonly IQuantityContract[] Contracts =
+    [
+        new QuantityContract<Angle>(Angle.FromDegrees, value => value.Degrees, "°"),
+        new QuantityContract<CameraSpeed>(CameraSpeed.FromIso, value => value.Iso, ""),
+        new QuantityContract<ColourTemperature>(ColourTemperature.FromKelvin, value => value.Kelvin, " K"),
+        new QuantityContract<Density>(Density.FromValue, value => value.Value, ""),
+        new QuantityContract<Duration>(Duration.FromSeconds, value => value.Seconds, " s"),
+        new QuantityContract<ExposureValue>(ExposureValue.FromAtIso100, value => value.AtIso100, " EV"),
+        new QuantityContract<FNumber>(FNumber.FromValue, value => value.Value, ""),
+        new QuantityContract<Illuminance>(Illuminance.FromLux, value => value.Lux, " lx"),
+        new QuantityContract<Length>(Length.FromMetres, value => value.Metres, " m"),
+        new QuantityContract<Luminance>(Luminance.FromCandelasPerSquareMetre, value => value.CandelasPerSquareMetre, " cd/m²"),
+        new QuantityContract<LuminousExposure>(LuminousExposure.FromLuxSeconds, value => value.LuxSeconds, " lx s"),
+        new QuantityContract<Probability>(Probability.FromFraction, value => value.Fraction, ""),
+        new QuantityContract<Reflectance>(Reflectance.FromFraction, value => value.Fraction, ""),
+        new QuantityContract<Stops>(Stops.FromValue, value => value.Value, " stops"),
+    ];
+
+    public static TheoryData<string> Names => [.. Contracts.Select(contract => contract.Type.Name)];
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Keeps_its_range(string name) => Of(name).KeepsItsRange();
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Is_ordered_by_its_number(string name) => Of(name).IsOrderedByItsNumber();
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Is_written_with_its_unit(string name) => Of(name).IsWrittenWithItsUnit();
+
+    [Fact]
+    public void No_quantity_is_without_a_contract()
+    {
+        var quantities = typeof(Guard).Assembly.GetExportedTypes()
+            .Where(type => type is { IsValueType: true, IsEnum: false, Namespace: "Foramen.Engine.Quantities" } && type.GetField("Min") is not null);
+        Assert.Empty(quantities.Except(Contracts.Select(contract => contract.Type)));
+    }
+
+    // SI Brochure and the inch of 1959 (25.4 mm exactly); one stop is lg 2 = 0.30103; a density of 0.7447 is 18 % (ISO 5-4).
+    [Fact]
+    public void Units_stand_in_their_defined_ratios()
+    {
+        Assert.Equal(0.025, Length.FromMillimetres(25).Metres, 1e-15);
+        Assert.Equal(120, Duration.FromMinutes(2).Seconds);
+        Assert.Equal(Math.PI, Angle.FromDegrees(180).Radians, 1e-15);
+        Assert.Equal(180, Angle.FromRadians(Math.PI).Degrees, 1e-12);
+        Assert.Equal(0.30103, Math.Log10(Stops.FromValue(1).Ratio), 5e-6);
+        Assert.Equal(0.7447, Density.FromReflectance(Reflectance.FromFraction(0.18)).Value, 0.00005);
+        Assert.Equal(0.25119, Reflectance.FromDensity(Density.FromValue(0.60)).Fraction, 0.000005);
+        Assert.Equal(180, FNumber.FromHole(Length.FromMillimetres(0.35), Length.FromMillimetres(63)).Value, 1e-9);
+    }
+
+    [Fact]
+    public void Derived_quantities_refuse_what_cannot_be()
+    {
+        Assert.Throws<RefusalException>(() => FNumber.FromHole(default, Length.FromMillimetres(63)));
+        Assert.Throws<RefusalException>(() => FNumber.FromHole(default, default));
+        Assert.Throws<RefusalException>(() => Density.FromReflectance(default));
+        Assert.Throws<RefusalException>(() => Stops.FromRatio(0));
+        Assert.Throws<RefusalException>(() => Stops.FromRatio(-1));
+        Assert.Throws<RefusalException>(() => LuminousExposure.FromLuxSeconds(1e10) + LuminousExposure.FromLuxSeconds(1));
+        Assert.Throws<RefusalException>(() => Stops.FromValue(50) + Stops.FromValue(50));
+    }
+
+    private static IQuantityContract Of(string name) => Contracts.Single(contract => contract.Type.Name == name);
+}
