@@ -1,0 +1,356 @@
+using Foramen.Engine.Paper;
+using Foramen.Engine.Quantities;
+
+namespace Foramen.Engine.Exposure;
+
+/// <summary>
+/// From tones, paper, light and flash: what a time and a flash will do, and which time and flash place the wanted tones best.
+/// Image and flash add as effective exposures on the paper's curve. Immutable; every answer is a function of what it was made from.
+/// </summary>
+/// <remarks>
+/// The loss (ADR 0004): for each tone that matters, its distance from the exposure aimed at, in stops, over the distance from there to the edge
+/// of its band on that side; squared up to the edge and linear beyond (Huber), summed, plus a small price on flash so that none is
+/// given that gains nothing.
+/// </remarks>
+public sealed class ExposurePlanner
+{
+    /// <summary>Longest exposure recommended: six hours by the clock.</summary>
+    public const double LongestSeconds = 6 * 3600;
+
+    /// <summary>Strongest flash recommended: the first visible tone itself.</summary>
+    public const double StrongestFlash = 1.0;
+
+    private const double FlashPrice = 0.08;
+    private const double LeastOddsWorthAdvice = 0.5;
+
+    private readonly PaperResponse response;
+    private readonly IReadOnlyList<PlacedTone> tones;
+    private readonly RenderingBand[] bands;
+    private readonly FlashSetup flash;
+    private readonly ExposureErrors errors;
+    private readonly double flashThreshold;
+
+    /// <summary>A planner for one scene on one paper.</summary>
+    /// <param name="response">The paper in the light of the scene.</param>
+    /// <param name="tones">The tones, each where it lies on the sheet; at least one must matter.</param>
+    /// <param name="flash">How a flash can be given.</param>
+    /// <param name="errors">Spreads known before the time is; failure is filled in from the paper at the planned time.</param>
+    /// <exception cref="RefusalException">No tones, none that matters, or one that gets no light.</exception>
+    public ExposurePlanner(PaperResponse response, IReadOnlyList<PlacedTone> tones, FlashSetup flash, ExposureErrors errors)
+    {
+        if (tones.Count == 0)
+        {
+            throw new RefusalException("There are no tones to place; give at least one, such as the mid-tone.");
+        }
+
+        this.response = response;
+        this.tones = tones;
+        this.flash = flash;
+        this.errors = errors;
+        bands = [.. tones.Select(tone => RenderingBand.On(response.Paper.Curve, tone.Rendering))];
+        if (Array.TrueForAll(bands, band => band.Aim is null))
+        {
+            throw new RefusalException("Every tone may burn or block, so any exposure would do; say of at least one how it should come out.");
+        }
+
+        foreach (var tone in tones)
+        {
+            if (tone.OnSheet.Lux <= 0 || tone.ActinicRatio <= 0)
+            {
+                throw new RefusalException($"The tone \"{tone.Name}\" puts no light on the sheet; read it again or leave it out.");
+            }
+        }
+
+        flashThreshold = FlashEffect.Threshold(response.Paper.Curve).LuxSeconds;
+    }
+
+    /// <summary>The time and flash with the least loss, and what they will do.</summary>
+    /// <exception cref="RefusalException">Even six hours are not enough.</exception>
+    public ExposureForecast Recommend()
+    {
+        var best = (Loss: double.PositiveInfinity, Metered: 1.0, Fraction: 0.0);
+        var steps = flash.IsPossible ? 20 : 0;
+        for (var i = 0; i <= steps; i++)
+        {
+            var fraction = steps == 0 ? 0 : StrongestFlash * i / steps;
+            var (loss, metered) = BestTimeFor(fraction);
+            if (loss < best.Loss - 1e-9)
+            {
+                best = (loss, metered, fraction);
+            }
+        }
+
+        var seconds = response.Paper.Failure.SecondsNeeded(best.Metered);
+        if (seconds > LongestSeconds)
+        {
+            throw new RefusalException(FormattableString.Invariant(
+                $"This light would need {seconds / 3600:0} hours; beyond {LongestSeconds / 3600:0} hours no paper's behaviour is known, so wait for more light or use a larger hole."));
+        }
+
+        return Forecast(new SheetExposure(Duration.FromSeconds(seconds), FlashTimeFor(best.Fraction)));
+    }
+
+    /// <summary>What this time and flash will do.</summary>
+    /// <exception cref="RefusalException">A time outside 0.01 s to a day, or a flash where none can be given.</exception>
+    public ExposureForecast Forecast(SheetExposure exposure)
+    {
+        Guard.Within(exposure.Time.Seconds, 0.01, 86_400, "the exposure time", "s");
+        Guard.Within(exposure.Flash.Seconds, 0, 86_400, "the flash", "s");
+        var fraction = FlashFractionOf(exposure.Flash);
+        var spread = errors with { Failure = response.Paper.FailureSpread(exposure.Time) };
+        var odds = OddsOf(exposure, fraction);
+        var expected = odds.Under(spread);
+        var limits = Limits(odds, spread, expected);
+        return new ExposureForecast(
+            exposure,
+            fraction,
+            FlashEffect.Of(response.Paper.Curve, Math.Min(fraction, 3)).VisibleGain,
+            [.. tones.Select((tone, i) => Tone(tone, bands[i], exposure, fraction, spread, odds))],
+            Probability.FromFraction(expected),
+            limits[0].Source,
+            limits,
+            Stops.RootSumSquare(spread.OfPaper, spread.OfImage));
+    }
+
+    /// <summary>
+    /// Two sheets a chosen way apart, so that the odds of at least one keeper are best: errors of paper, meter, colour and hole are the same on both, those of
+    /// light, bath and timing are not.
+    /// </summary>
+    /// <param name="forecast">The single sheet to put a second beside.</param>
+    public Bracket BracketAround(ExposureForecast forecast)
+    {
+        var fraction = forecast.FlashFraction;
+        var metered = response.Paper.Failure.MeteredSecondsFor(forecast.Exposure.Time.Seconds);
+        var spread = errors with { Failure = response.Paper.FailureSpread(forecast.Exposure.Time) };
+        (Bracket? Best, double Odds) best = (null, -1);
+        for (var spacing = 0.0; spacing <= 3.01; spacing += 0.25)
+        {
+            var factor = Math.Pow(2, spacing / 2);
+            var (less, more) = (metered / factor, metered * factor);
+            var union = OddsOfEither(OddsAt(less, fraction), OddsAt(more, fraction), spread);
+            if (union > best.Odds + 1e-6)
+            {
+                best = (new Bracket(Sheet(less), Sheet(more), Stops.FromValue(spacing), Probability.FromFraction(union)), union);
+            }
+        }
+
+        return best.Best!;
+
+        SheetExposure Sheet(double meteredSeconds) => new(
+            Duration.FromSeconds(response.Paper.Failure.SecondsNeeded(meteredSeconds)), forecast.Exposure.Flash);
+    }
+
+    private static double OddsOfEither(KeeperOdds first, KeeperOdds second, ExposureErrors spread)
+    {
+        var shared = spread.SharedBySheets;
+        var ownPaper = KeeperOdds.Grid(spread.Development.Value, 7);
+        var ownImage = KeeperOdds.Grid(Stops.RootSumSquare(spread.Light, spread.Timing).Value, 7);
+        var sum = 0.0;
+        foreach (var (paper, paperWeight) in KeeperOdds.Grid(shared.OfPaper.Value))
+        {
+            foreach (var (image, imageWeight) in KeeperOdds.Grid(shared.OfImage.Value))
+            {
+                var missFirst = 1 - OwnAverage(first, paper, image);
+                var missSecond = 1 - OwnAverage(second, paper, image);
+                sum += paperWeight * imageWeight * (1 - (missFirst * missSecond));
+            }
+        }
+
+        return Math.Clamp(sum, 0, 1);
+
+        double OwnAverage(KeeperOdds odds, double paper, double image)
+        {
+            var average = 0.0;
+            foreach (var (p, pw) in ownPaper)
+            {
+                foreach (var (m, mw) in ownImage)
+                {
+                    average += pw * mw * odds.Product(paper + p, image + m, 0, withToneReadings: true);
+                }
+            }
+
+            return average;
+        }
+    }
+
+    private KeeperOdds OddsOf(SheetExposure exposure, double fraction)
+        => OddsAt(response.Paper.Failure.MeteredSecondsFor(exposure.Time.Seconds), fraction);
+
+    private KeeperOdds OddsAt(double meteredSeconds, double fraction)
+        => KeeperOdds.For(response, tones, meteredSeconds, fraction * flashThreshold, flash.ThroughHole);
+
+    private static List<LimitShare> Limits(KeeperOdds odds, ExposureErrors spread, double expected)
+    {
+        var limits = new List<LimitShare>();
+        foreach (var source in Enum.GetValues<ErrorSource>())
+        {
+            var without = source switch
+            {
+                ErrorSource.ToneReadings => odds.Under(spread, withToneReadings: false),
+                ErrorSource.SceneRange => expected,
+                _ => odds.Under(spread.Without(source)),
+            };
+            limits.Add(new LimitShare(source, Probability.FromFraction(without), without - expected));
+        }
+
+        // When knowing everything exactly would still not make a keeper, the scene asks too much.
+        if (odds.Product(0, 0, 0, withToneReadings: false) < LeastOddsWorthAdvice)
+        {
+            return [new LimitShare(ErrorSource.SceneRange, Probability.FromFraction(expected), 1)];
+        }
+
+        var total = limits.Sum(limit => Math.Max(0, limit.Share));
+        return [.. limits
+            .Where(limit => limit.Source != ErrorSource.SceneRange)
+            .Select(limit => limit with { Share = total > 0 ? Math.Max(0, limit.Share) / total : 0 })
+            .OrderByDescending(limit => limit.Share)
+            .ThenBy(limit => limit.Source)];
+    }
+
+    private ToneForecast Tone(
+        PlacedTone tone, RenderingBand band, SheetExposure exposure, double fraction, ExposureErrors spread, KeeperOdds odds)
+    {
+        var curve = response.Paper.Curve;
+        var image = response.EffectiveExposure(tone.OnSheet, tone.ActinicRatio, exposure.Time).LuxSeconds;
+        var flashHere = fraction * flashThreshold * (flash.ThroughHole ? tone.Falloff : 1);
+        var density = curve.DensityAt(LuminousExposure.FromLuxSeconds(image + flashHere));
+        var outcome = Outcome(density.Value, flashHere, band, image + flashHere);
+        var alone = KeeperOdds.For(
+            response, [tone], response.Paper.Failure.MeteredSecondsFor(exposure.Time.Seconds), fraction * flashThreshold, flash.ThroughHole);
+        return new ToneForecast(
+            tone,
+            density,
+            SpreadOfDensity(image, flashHere, spread, KeeperOdds.SpreadOf(tone)),
+            outcome,
+            band.Aim is { } aim ? Stops.FromRatio((image + flashHere) / aim.LuxSeconds) : null,
+            Probability.FromFraction(band.Aim is null ? 1 : alone.Under(spread)));
+    }
+
+    private ToneOutcome Outcome(double density, double flashHere, RenderingBand band, double total)
+    {
+        var curve = response.Paper.Curve;
+        const double Visible = IsoPaperMeasures.FirstToneNetDensity;
+        var negative = curve.Kind == PaperKind.NegativeWorking;
+        var flashed = curve.DensityAt(LuminousExposure.FromLuxSeconds(flashHere)).Value;
+        var darkEnd = curve.MinimumDensity.Value + (IsoPaperMeasures.DarkestShareOfNetDensity * curve.NetDensity);
+
+        // The finished picture of a negative is its inversion, so its black end is the negative's pale one.
+        var (blocked, burnt) = negative
+            ? (density - flashed < Visible, density > darkEnd)
+            : (flashed - density < Visible, density - curve.MinimumDensity.Value < Visible);
+        if (blocked)
+        {
+            return ToneOutcome.Blocked;
+        }
+
+        if (burnt)
+        {
+            return ToneOutcome.Burnt;
+        }
+
+        if (band.Aim is null)
+        {
+            return ToneOutcome.AsWanted;
+        }
+
+        return total < band.Low.LuxSeconds ? ToneOutcome.TooDark
+            : band.High is { } high && total > high.LuxSeconds ? ToneOutcome.TooLight
+            : ToneOutcome.AsWanted;
+    }
+
+    private double SpreadOfDensity(double image, double flashHere, ExposureErrors spread, double toneSpread)
+    {
+        var curve = response.Paper.Curve;
+        var imageSpread = Stops.RootSumSquare(spread.OfImage, Stops.FromValue(toneSpread)).Value;
+        var (mean, square) = (0.0, 0.0);
+        foreach (var (paperError, paperWeight) in KeeperOdds.Grid(spread.OfPaper.Value, 11))
+        {
+            foreach (var (imageError, imageWeight) in KeeperOdds.Grid(imageSpread, 11))
+            {
+                var total = Math.Pow(2, paperError) * ((image * Math.Pow(2, imageError)) + flashHere);
+                var density = curve.DensityAtLg(Math.Log10(total));
+                mean += paperWeight * imageWeight * density;
+                square += paperWeight * imageWeight * density * density;
+            }
+        }
+
+        return Math.Sqrt(Math.Max(0, square - (mean * mean)));
+    }
+
+    private Duration FlashTimeFor(double fraction)
+        => fraction <= 0 ? default : response.TimeFor(LuminousExposure.FromLuxSeconds(fraction * flashThreshold), flash.OnSheet, 1);
+
+    private double FlashFractionOf(Duration time)
+    {
+        if (time.Seconds <= 0)
+        {
+            return 0;
+        }
+
+        if (!flash.IsPossible)
+        {
+            throw new RefusalException("A flash time was given but nothing to flash at; meter the surface that the flash is pointed at.");
+        }
+
+        return response.EffectiveExposure(flash.OnSheet, 1, time).LuxSeconds / flashThreshold;
+    }
+
+    private (double Loss, double Metered) BestTimeFor(double fraction)
+    {
+        // Coarse scan, then golden section: the loss has one valley for one tone but may have shoulders for several.
+        const double From = -12;
+        const double To = 18;
+        const double Step = 0.25;
+        var (best, at) = (double.PositiveInfinity, From);
+        for (var stops = From; stops <= To; stops += Step)
+        {
+            var loss = Loss(Math.Pow(2, stops), fraction);
+            if (loss < best)
+            {
+                (best, at) = (loss, stops);
+            }
+        }
+
+        var (low, high) = (at - Step, at + Step);
+        var golden = (Math.Sqrt(5) - 1) / 2;
+        for (var i = 0; i < 40; i++)
+        {
+            var (left, right) = (high - (golden * (high - low)), low + (golden * (high - low)));
+            if (Loss(Math.Pow(2, left), fraction) <= Loss(Math.Pow(2, right), fraction))
+            {
+                high = right;
+            }
+            else
+            {
+                low = left;
+            }
+        }
+
+        var metered = Math.Pow(2, (low + high) / 2);
+        return (Loss(metered, fraction), metered);
+    }
+
+    private double Loss(double meteredSeconds, double fraction)
+    {
+        var loss = FlashPrice * fraction * fraction;
+        for (var i = 0; i < tones.Count; i++)
+        {
+            if (bands[i].Aim is not { } aim)
+            {
+                continue;
+            }
+
+            var tone = tones[i];
+            var total = (tone.OnSheet.Lux * tone.ActinicRatio * response.ActinicFactor * meteredSeconds)
+                + (fraction * flashThreshold * (flash.ThroughHole ? tone.Falloff : 1));
+            var off = Math.Log2(total / aim.LuxSeconds);
+            var edge = off < 0
+                ? Math.Log2(aim.LuxSeconds / bands[i].Low.LuxSeconds)
+                : Math.Log2(bands[i].High!.Value.LuxSeconds / aim.LuxSeconds);
+            var r = Math.Abs(off) / Math.Max(0.1, edge);
+            loss += r <= 1 ? r * r : (2 * r) - 1;
+        }
+
+        return loss;
+    }
+}
