@@ -21,7 +21,6 @@ public sealed class ExposurePlanner
     public const double StrongestFlash = 1.0;
 
     private const double FlashPrice = 0.08;
-    private const double LeastOddsWorthAdvice = 0.5;
 
     private readonly PaperResponse response;
     private readonly IReadOnlyList<PlacedTone> tones;
@@ -98,14 +97,14 @@ public sealed class ExposurePlanner
         Guard.Within(exposure.Flash.Seconds, 0, 86_400, "the flash", "s");
         var fraction = FlashFractionOf(exposure.Flash);
         var spread = errors with { Failure = response.Paper.FailureSpread(exposure.Time) };
-        var odds = OddsOf(exposure, fraction);
+        var odds = OddsAt(response.Paper.Failure.MeteredSecondsFor(exposure.Time.Seconds), fraction);
         var expected = odds.Under(spread);
         var limits = Limits(odds, spread, expected);
         return new ExposureForecast(
             exposure,
             fraction,
             FlashEffect.Of(response.Paper.Curve, Math.Min(fraction, 3)).VisibleGain,
-            [.. tones.Select((tone, i) => Tone(tone, bands[i], exposure, fraction, spread, odds))],
+            [.. tones.Select((tone, i) => Tone(tone, bands[i], exposure, fraction, spread))],
             Probability.FromFraction(expected),
             limits[0].Source,
             limits,
@@ -143,84 +142,74 @@ public sealed class ExposurePlanner
     private static double OddsOfEither(KeeperOdds first, KeeperOdds second, ExposureErrors spread)
     {
         var shared = spread.SharedBySheets;
-        var ownPaper = KeeperOdds.Grid(spread.Development.Value, 7);
-        var ownImage = KeeperOdds.Grid(Stops.RootSumSquare(spread.Light, spread.Timing).Value, 7);
+        var ownPaper = KeeperOdds.Grid(spread.Development.Value, 5);
+        var ownImage = KeeperOdds.Grid(Stops.RootSumSquare(spread.Light, spread.Timing).Value, 5);
+        var sharedImage = KeeperOdds.Grid(shared.OfImage.Value, 13);
         var sum = 0.0;
-        foreach (var (paper, paperWeight) in KeeperOdds.Grid(shared.OfPaper.Value))
+        foreach (var (paper, paperWeight) in KeeperOdds.Grid(shared.OfPaper.Value, 13))
         {
-            foreach (var (image, imageWeight) in KeeperOdds.Grid(shared.OfImage.Value))
+            foreach (var (image, imageWeight) in sharedImage)
             {
-                var missFirst = 1 - OwnAverage(first, paper, image);
-                var missSecond = 1 - OwnAverage(second, paper, image);
-                sum += paperWeight * imageWeight * (1 - (missFirst * missSecond));
+                var around = Array.ConvertAll(ownImage, own => (own.Node + image, own.Weight));
+                sum += paperWeight * imageWeight * (1 - (Miss(first, paper, around) * Miss(second, paper, around)));
             }
         }
 
         return Math.Clamp(sum, 0, 1);
 
-        double OwnAverage(KeeperOdds odds, double paper, double image)
+        double Miss(KeeperOdds odds, double paper, (double Node, double Weight)[] image)
         {
-            var average = 0.0;
-            foreach (var (p, pw) in ownPaper)
+            var hit = 0.0;
+            foreach (var (own, weight) in ownPaper)
             {
-                foreach (var (m, mw) in ownImage)
-                {
-                    average += pw * mw * odds.Product(paper + p, image + m, 0, withToneReadings: true);
-                }
+                hit += weight * odds.OverImage(paper + own, 0, image, withToneReadings: true);
             }
 
-            return average;
+            return 1 - hit;
         }
     }
 
-    private KeeperOdds OddsOf(SheetExposure exposure, double fraction)
-        => OddsAt(response.Paper.Failure.MeteredSecondsFor(exposure.Time.Seconds), fraction);
+    private KeeperOdds OddsAt(double meteredSeconds, double fraction) => new(AimsFor(fraction), meteredSeconds);
 
-    private KeeperOdds OddsAt(double meteredSeconds, double fraction)
-        => KeeperOdds.For(response, tones, meteredSeconds, fraction * flashThreshold, flash.ThroughHole);
+    private ToneAim[] AimsFor(double fraction) => ToneAim.For(response, tones, fraction * flashThreshold, flash.ThroughHole);
 
     private static List<LimitShare> Limits(KeeperOdds odds, ExposureErrors spread, double expected)
     {
-        var limits = new List<LimitShare>();
-        foreach (var source in Enum.GetValues<ErrorSource>())
-        {
-            var without = source switch
-            {
-                ErrorSource.ToneReadings => odds.Under(spread, withToneReadings: false),
-                ErrorSource.SceneRange => expected,
-                _ => odds.Under(spread.Without(source)),
-            };
-            limits.Add(new LimitShare(source, Probability.FromFraction(without), without - expected));
-        }
-
         // When knowing everything exactly would still not make a keeper, the scene asks too much.
-        if (odds.Product(0, 0, 0, withToneReadings: false) < LeastOddsWorthAdvice)
+        if (!odds.ArePlaced())
         {
             return [new LimitShare(ErrorSource.SceneRange, Probability.FromFraction(expected), 1)];
         }
 
-        var total = limits.Sum(limit => Math.Max(0, limit.Share));
-        return [.. limits
-            .Where(limit => limit.Source != ErrorSource.SceneRange)
-            .Select(limit => limit with { Share = total > 0 ? Math.Max(0, limit.Share) / total : 0 })
+        var gains = Enum.GetValues<ErrorSource>()
+            .Where(source => source != ErrorSource.SceneRange)
+            .Select(source => (Source: source, Odds: source == ErrorSource.ToneReadings
+                ? odds.Under(spread, withToneReadings: false)
+                : odds.Under(spread.Without(source))))
+            .ToList();
+        var total = gains.Sum(gain => Math.Max(0, gain.Odds - expected));
+        return [.. gains
+            .Select(gain => new LimitShare(
+                gain.Source, Probability.FromFraction(gain.Odds), total > 0 ? Math.Max(0, gain.Odds - expected) / total : 0))
             .OrderByDescending(limit => limit.Share)
             .ThenBy(limit => limit.Source)];
     }
 
     private ToneForecast Tone(
-        PlacedTone tone, RenderingBand band, SheetExposure exposure, double fraction, ExposureErrors spread, KeeperOdds odds)
+        PlacedTone tone, RenderingBand band, SheetExposure exposure, double fraction, ExposureErrors spread)
     {
         var curve = response.Paper.Curve;
         var image = response.EffectiveExposure(tone.OnSheet, tone.ActinicRatio, exposure.Time).LuxSeconds;
         var flashHere = fraction * flashThreshold * (flash.ThroughHole ? tone.Falloff : 1);
         var density = curve.DensityAt(LuminousExposure.FromLuxSeconds(image + flashHere));
         var outcome = Outcome(density.Value, flashHere, band, image + flashHere);
-        var alone = KeeperOdds.For(
-            response, [tone], response.Paper.Failure.MeteredSecondsFor(exposure.Time.Seconds), fraction * flashThreshold, flash.ThroughHole);
+        var alone = new KeeperOdds(
+            ToneAim.For(response, [tone], fraction * flashThreshold, flash.ThroughHole),
+            response.Paper.Failure.MeteredSecondsFor(exposure.Time.Seconds));
         return new ToneForecast(
             tone,
             density,
-            SpreadOfDensity(image, flashHere, spread, KeeperOdds.SpreadOf(tone)),
+            SpreadOfDensity(image, flashHere, spread, ToneAim.SpreadOf(tone)),
             outcome,
             band.Aim is { } aim ? Stops.FromRatio((image + flashHere) / aim.LuxSeconds) : null,
             Probability.FromFraction(band.Aim is null ? 1 : alone.Under(spread)));
@@ -297,6 +286,19 @@ public sealed class ExposurePlanner
 
     private (double Loss, double Metered) BestTimeFor(double fraction)
     {
+        var aims = AimsFor(fraction);
+        var price = FlashPrice * fraction * fraction;
+        double Loss(double meteredSeconds)
+        {
+            var loss = price;
+            foreach (var aim in aims)
+            {
+                loss += aim.LossAt(meteredSeconds);
+            }
+
+            return loss;
+        }
+
         // Coarse scan, then golden section: the loss has one valley for one tone but may have shoulders for several.
         const double From = -12;
         const double To = 18;
@@ -304,7 +306,7 @@ public sealed class ExposurePlanner
         var (best, at) = (double.PositiveInfinity, From);
         for (var stops = From; stops <= To; stops += Step)
         {
-            var loss = Loss(Math.Pow(2, stops), fraction);
+            var loss = Loss(Math.Pow(2, stops));
             if (loss < best)
             {
                 (best, at) = (loss, stops);
@@ -316,7 +318,7 @@ public sealed class ExposurePlanner
         for (var i = 0; i < 40; i++)
         {
             var (left, right) = (high - (golden * (high - low)), low + (golden * (high - low)));
-            if (Loss(Math.Pow(2, left), fraction) <= Loss(Math.Pow(2, right), fraction))
+            if (Loss(Math.Pow(2, left)) <= Loss(Math.Pow(2, right)))
             {
                 high = right;
             }
@@ -327,30 +329,6 @@ public sealed class ExposurePlanner
         }
 
         var metered = Math.Pow(2, (low + high) / 2);
-        return (Loss(metered, fraction), metered);
-    }
-
-    private double Loss(double meteredSeconds, double fraction)
-    {
-        var loss = FlashPrice * fraction * fraction;
-        for (var i = 0; i < tones.Count; i++)
-        {
-            if (bands[i].Aim is not { } aim)
-            {
-                continue;
-            }
-
-            var tone = tones[i];
-            var total = (tone.OnSheet.Lux * tone.ActinicRatio * response.ActinicFactor * meteredSeconds)
-                + (fraction * flashThreshold * (flash.ThroughHole ? tone.Falloff : 1));
-            var off = Math.Log2(total / aim.LuxSeconds);
-            var edge = off < 0
-                ? Math.Log2(aim.LuxSeconds / bands[i].Low.LuxSeconds)
-                : Math.Log2(bands[i].High!.Value.LuxSeconds / aim.LuxSeconds);
-            var r = Math.Abs(off) / Math.Max(0.1, edge);
-            loss += r <= 1 ? r * r : (2 * r) - 1;
-        }
-
-        return loss;
+        return (Loss(metered), metered);
     }
 }

@@ -1,5 +1,3 @@
-using Foramen.Engine.Paper;
-using Foramen.Engine.Scene;
 using MathNet.Numerics;
 
 namespace Foramen.Engine.Exposure;
@@ -11,77 +9,83 @@ namespace Foramen.Engine.Exposure;
 /// </summary>
 internal sealed class KeeperOdds
 {
-    private const int GridPoints = 21;
+    private const int GridPoints = 17;
+    private const int FlashGridPoints = 5;
     private const double GridReach = 3.5;
 
-    private readonly ToneTerm[] terms;
+    private readonly ToneAim[] aims;
+    private readonly double meteredSeconds;
 
-    private KeeperOdds(ToneTerm[] terms) => this.terms = terms;
-
-    /// <summary>Prepares the tones that matter; effective exposures are linear in image and flash, so they are kept apart.</summary>
-    public static KeeperOdds For(PaperResponse response, IReadOnlyList<PlacedTone> tones, double meteredSeconds, double flashEffective, bool flashFallsOff)
+    /// <summary>The odds of these tones after some metered seconds.</summary>
+    public KeeperOdds(ToneAim[] aims, double meteredSeconds)
     {
-        var terms = new List<ToneTerm>(tones.Count);
-        foreach (var tone in tones)
-        {
-            var band = RenderingBand.On(response.Paper.Curve, tone.Rendering);
-            if (band.Aim is null)
-            {
-                continue;
-            }
-
-            terms.Add(new ToneTerm(
-                tone.OnSheet.Lux * tone.ActinicRatio * response.ActinicFactor * meteredSeconds,
-                flashEffective * (flashFallsOff ? tone.Falloff : 1),
-                band.Low.LuxSeconds,
-                band.High?.LuxSeconds ?? double.PositiveInfinity,
-                SpreadOf(tone)));
-        }
-
-        return new KeeperOdds([.. terms]);
+        this.aims = aims;
+        this.meteredSeconds = meteredSeconds;
     }
-
-    /// <summary>A reading that is only a bound is a guess within about a stop, whatever the meter's own spread.</summary>
-    public static double SpreadOf(PlacedTone tone)
-        => tone.Limit == LuminanceLimit.Exact ? tone.MeterSpread.Value : Math.Max(1, tone.MeterSpread.Value);
 
     /// <summary>The probability under these errors.</summary>
     public double Under(ExposureErrors errors, bool withToneReadings = true)
     {
-        var paper = Grid(errors.OfPaper.Value);
         var image = Grid(errors.OfImage.Value);
-        var flash = Array.Exists(terms, t => t.Flash > 0) ? Grid(errors.Flash.Value, 7) : [(0.0, 1.0)];
+        var flash = Array.Exists(aims, aim => aim.Flash > 0) ? Grid(errors.Flash.Value, FlashGridPoints) : [(0.0, 1.0)];
         var sum = 0.0;
-        foreach (var (paperError, paperWeight) in paper)
+        foreach (var (paperError, paperWeight) in Grid(errors.OfPaper.Value))
         {
             foreach (var (flashError, flashWeight) in flash)
             {
-                foreach (var (imageError, imageWeight) in image)
-                {
-                    var weight = paperWeight * flashWeight * imageWeight;
-                    sum += weight * Product(paperError, imageError, flashError, withToneReadings);
-                }
+                sum += paperWeight * flashWeight * OverImage(paperError, flashError, image, withToneReadings);
             }
         }
 
         return Math.Clamp(sum, 0, 1);
     }
 
-    /// <summary>The probability given the common errors, in stops.</summary>
-    public double Product(double paperError, double imageError, double flashError, bool withToneReadings)
+    /// <summary>The probability given the errors of paper and flash, averaged over those of the image's light.</summary>
+    /// <param name="paperError">Error of paper and bath, stops.</param>
+    /// <param name="flashError">Error of the flash, stops.</param>
+    /// <param name="image">Grid of the image's errors.</param>
+    /// <param name="withToneReadings">Whether the readings of single tones may be wrong.</param>
+    public double OverImage(double paperError, double flashError, (double Node, double Weight)[] image, bool withToneReadings)
     {
-        var product = 1.0;
-        foreach (var term in terms)
+        // The band for the image alone, once paper and flash have taken their part, in stops about what was planned.
+        Span<(double Low, double High, double Spread)> bands = stackalloc (double, double, double)[Math.Min(aims.Length, 64)];
+        var paper = Math.Pow(2, paperError);
+        var strength = Math.Pow(2, flashError);
+        for (var i = 0; i < bands.Length; i++)
         {
-            product *= term.ChanceInBand(paperError, imageError, flashError, withToneReadings);
-            if (product < 1e-9)
+            var aim = aims[i];
+            var planned = aim.PerSecond * meteredSeconds;
+            var low = (aim.Low / paper) - (aim.Flash * strength);
+            var high = (aim.High / paper) - (aim.Flash * strength);
+            if (high <= 0)
             {
                 return 0;
             }
+
+            bands[i] = (low <= 0 ? double.NegativeInfinity : Math.Log2(low / planned), Math.Log2(high / planned), withToneReadings ? aim.Spread : 0);
         }
 
-        return product;
+        var sum = 0.0;
+        foreach (var (error, weight) in image)
+        {
+            var product = weight;
+            foreach (var (low, high, spread) in bands)
+            {
+                product *= Between(low - error, high - error, spread);
+                if (product < 1e-9)
+                {
+                    break;
+                }
+            }
+
+            sum += product;
+        }
+
+        return sum;
     }
+
+    /// <summary>Whether every tone lands in its band if nothing is off.</summary>
+    public bool ArePlaced() => OverImage(0, 0, [(0, 1)], withToneReadings: false) > 0.5;
 
     /// <summary>Nodes and weights of a regular grid over a normal of this spread; a single node where there is none.</summary>
     internal static (double Node, double Weight)[] Grid(double spread, int points = GridPoints)
@@ -109,34 +113,10 @@ internal sealed class KeeperOdds
         return grid;
     }
 
-    private readonly record struct ToneTerm(double Image, double Flash, double Low, double High, double Spread)
-    {
-        public double ChanceInBand(double paperError, double imageError, double flashError, bool withToneReadings)
-        {
-            var paper = Math.Pow(2, paperError);
-            var flash = Flash * Math.Pow(2, flashError);
-            var image = Image * Math.Pow(2, imageError);
+    private static double Between(double low, double high, double spread)
+        => spread <= 0
+            ? low <= 0 && high >= 0 ? 1 : 0
+            : NormalBelow(high / spread) - NormalBelow(low / spread);
 
-            // The band for the image alone, once the flash has taken its part.
-            var low = (Low / paper) - flash;
-            var high = (High / paper) - flash;
-            if (high <= 0)
-            {
-                return 0;
-            }
-
-            var lowStops = low <= 0 ? double.NegativeInfinity : Math.Log2(low / image);
-            var highStops = double.IsPositiveInfinity(high) ? double.PositiveInfinity : Math.Log2(high / image);
-            if (!withToneReadings || Spread <= 0)
-            {
-                return lowStops <= 0 && highStops >= 0 ? 1 : 0;
-            }
-
-            return NormalBelow(highStops / Spread) - NormalBelow(lowStops / Spread);
-        }
-
-        private static double NormalBelow(double z) => double.IsNegativeInfinity(z) ? 0
-            : double.IsPositiveInfinity(z) ? 1
-            : 0.5 * SpecialFunctions.Erfc(-z / Math.Sqrt(2));
-    }
+    private static double NormalBelow(double z) => z < -6 ? 0 : z > 6 ? 1 : 0.5 * SpecialFunctions.Erfc(-z / Math.Sqrt(2));
 }
