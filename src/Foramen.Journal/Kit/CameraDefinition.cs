@@ -3,7 +3,7 @@ using System.Text.Json.Serialization;
 namespace Foramen.Journal.Kit;
 
 /// <summary>
-/// A camera as it is written down: the body of a <c>camera.defined</c> entry and of a camera file for the prompt. Units are in the names; what
+/// A camera as it is written down: the description in a <c>camera.defined</c> entry and a camera file for the prompt. Units are in the names; what
 /// a value means is said in the Engine's room Camera, which also checks its range.
 /// </summary>
 public sealed record CameraDefinition

@@ -1,7 +1,7 @@
 namespace Foramen.Journal.Kit;
 
 /// <summary>
-/// A box of paper as it is written down: the body of a <c>paper.defined</c> entry and of a paper file for the prompt. The Engine's room Paper says
+/// A box of paper as it is written down: the description in a <c>paper.defined</c> entry and a paper file for the prompt. The Engine's room Paper says
 /// what the values mean and checks their ranges.
 /// </summary>
 public sealed record PaperDefinition

@@ -1,0 +1,71 @@
+namespace Foramen.Journal.Bodies;
+
+/// <summary>The kinds of entries this version knows.</summary>
+public static class EntryKind
+{
+    /// <summary>A camera was described, or described anew.</summary>
+    public const string CameraDefined = "camera.defined";
+
+    /// <summary>A box of paper was described, or described anew.</summary>
+    public const string PaperDefined = "paper.defined";
+
+    /// <summary>A place was described, or described anew.</summary>
+    public const string PlaceDefined = "place.defined";
+
+    /// <summary>A day out began.</summary>
+    public const string OutingStarted = "outing.started";
+
+    /// <summary>A sheet began its life.</summary>
+    public const string SheetStarted = "sheet.started";
+
+    /// <summary>A photograph of the subject was added to a sheet.</summary>
+    public const string PhotographAdded = "photograph.added";
+
+    /// <summary>The frame of a sheet was chosen.</summary>
+    public const string FrameChosen = "frame.chosen";
+
+    /// <summary>A tone was read, or read again.</summary>
+    public const string ToneRead = "tone.read";
+
+    /// <summary>A tone was taken off the ladder.</summary>
+    public const string ToneRemoved = "tone.removed";
+
+    /// <summary>Time and flash were decided.</summary>
+    public const string PlanMade = "plan.made";
+
+    /// <summary>The flash began.</summary>
+    public const string FlashStarted = "flash.started";
+
+    /// <summary>The flash ended.</summary>
+    public const string FlashFinished = "flash.finished";
+
+    /// <summary>The hole was opened.</summary>
+    public const string HoleOpened = "hole.opened";
+
+    /// <summary>The light changed while the hole was open.</summary>
+    public const string LightChanged = "light.changed";
+
+    /// <summary>The hole was closed.</summary>
+    public const string HoleClosed = "hole.closed";
+
+    /// <summary>A processing run began.</summary>
+    public const string BathStarted = "bath.started";
+
+    /// <summary>A step of the processing run began; the one before it ended.</summary>
+    public const string BathStep = "bath.step";
+
+    /// <summary>The processing run ended.</summary>
+    public const string BathFinished = "bath.finished";
+
+    /// <summary>The print was judged.</summary>
+    public const string PrintJudged = "print.judged";
+
+    /// <summary>A scan or photograph of the print was added.</summary>
+    public const string ScanAdded = "scan.added";
+
+    /// <summary>An entry was declared void.</summary>
+    public const string EntryVoided = "entry.voided";
+
+    /// <summary>An entry was given another body.</summary>
+    public const string EntryAmended = "entry.amended";
+}

@@ -1,0 +1,67 @@
+using Foramen.Engine.Quantities;
+using Foramen.Journal.Kit;
+
+namespace Foramen.Journal.Bodies;
+
+/// <summary>
+/// Keeps NaN and the absurd out of kit. The ranges are wide on purpose: the Engine's rooms Camera and Paper know what can be worked with, and
+/// a journal must not lose a description over it.
+/// </summary>
+internal static class KitCheck
+{
+    private const double MaxMillimetres = 10_000;
+
+    public static void Camera(CameraDefinition camera)
+    {
+        BodyCheck.Required(camera.Name, "the camera's name");
+        Guard.Within(camera.HoleDiameterMillimetres, 0.001, 100, "the hole's diameter", "mm");
+        BodyCheck.Optional(camera.HoleDiameterRelativeSd, 0, 1, "the spread of the hole's diameter");
+        BodyCheck.Optional(camera.HoleThicknessMillimetres, 0, 100, "the thickness of the hole's edge", "mm");
+        Guard.Within(camera.FocalDistanceMillimetres, 0.1, MaxMillimetres, "the focal distance", "mm");
+        Guard.Within(camera.SheetWidthMillimetres, 0.1, MaxMillimetres, "the sheet's width", "mm");
+        Guard.Within(camera.SheetHeightMillimetres, 0.1, MaxMillimetres, "the sheet's height", "mm");
+        OneOf(camera.PaperShape, "the paper's shape", "flat", "curved");
+        BodyCheck.Optional(camera.WallRadiusMillimetres, 0.1, MaxMillimetres, "the wall's radius", "mm");
+        BodyCheck.Optional(camera.HoleOffsetXMillimetres, -MaxMillimetres, MaxMillimetres, "the hole's offset", "mm");
+        BodyCheck.Optional(camera.HoleOffsetYMillimetres, -MaxMillimetres, MaxMillimetres, "the hole's offset", "mm");
+        BodyCheck.Note(camera.Note);
+    }
+
+    public static void Paper(PaperDefinition paper)
+    {
+        BodyCheck.Required(paper.Name, "the paper's name");
+        OneOf(paper.Kind, "the kind of paper", "negative", "directPositive");
+        BodyCheck.Optional(paper.DMin, 0, 6, "the lightest density");
+        BodyCheck.Optional(paper.DMax, 0, 6, "the darkest density");
+        BodyCheck.Optional(paper.IsoRange, 1, 1000, "the ISO range");
+        BodyCheck.Optional(paper.Speed.IsoSpeed, 0.001, 1e6, "the ISO paper speed");
+        BodyCheck.Optional(paper.Speed.ExposureIndex, 1e-4, 1e5, "the exposure index");
+        BodyCheck.Optional(paper.Speed.AtSeconds, 1e-4, BodyCheck.DaySeconds, "the time the exposure index was found at", "s");
+        BodyCheck.Optional(paper.Speed.LightKelvin, 1000, 100_000, "the colour temperature", "K");
+        BodyCheck.Optional(paper.Speed.SdStops, 0, 10, "the spread of the speed", "stops");
+        OneOf(paper.Sensitivity, "the paper's sensitivity", "blue", "variableContrast");
+        if (paper.Failure is { } failure)
+        {
+            OneOf(failure.Law, "the law of failure", "schwarzschild", "additivePower", "table");
+            BodyCheck.Optional(failure.Exponent, 0.01, 10, "the exponent of failure");
+            BodyCheck.Optional(failure.ExponentSd, 0, 10, "the spread of the exponent");
+            BodyCheck.Optional(failure.ExtraSecondsAtOneSecond, 0, 1000, "the seconds added", "s");
+            BodyCheck.Count(failure.Rows, 1000, "rows of failure");
+            foreach (var number in failure.Rows?.SelectMany(row => row) ?? [])
+            {
+                Guard.Within(number, 0, 1e9, "a time of the table of failure", "s");
+            }
+        }
+
+        BodyCheck.Note(paper.Note);
+    }
+
+    private static void OneOf(string? word, string what, params string[] words)
+    {
+        if (word is not null && !words.Contains(word))
+        {
+            var shown = word.Length <= 40 ? word : word[..40] + "…";
+            throw new RefusalException($"{char.ToUpperInvariant(what[0])}{what[1..]} is “{shown}”; it should be {string.Join(" or ", words)}.");
+        }
+    }
+}

@@ -1,0 +1,33 @@
+namespace Foramen.Journal.Bodies;
+
+/// <summary>A place was described. Described again, the last description counts.</summary>
+public sealed record PlaceDefined() : EntryBody(EntryKind.PlaceDefined)
+{
+    /// <summary>The place.</summary>
+    public required Ulid Place { get; init; }
+
+    /// <summary>What its finder calls it.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Latitude, degrees, north positive. Removed from exports without places.</summary>
+    public double? LatitudeDegrees { get; init; }
+
+    /// <summary>Longitude, degrees, east positive. Removed from exports without places.</summary>
+    public double? LongitudeDegrees { get; init; }
+
+    /// <summary>What the camera looks towards there: bearing from true north, degrees clockwise, 0 to 360.</summary>
+    public double? FacesDegrees { get; init; }
+
+    /// <summary>Anything else worth remembering.</summary>
+    public string? Note { get; init; }
+
+    /// <inheritdoc/>
+    public override void Check()
+    {
+        BodyCheck.Required(Name, "the place's name");
+        BodyCheck.Optional(LatitudeDegrees, -90, 90, "the latitude", "degrees");
+        BodyCheck.Optional(LongitudeDegrees, -180, 180, "the longitude", "degrees");
+        BodyCheck.Optional(FacesDegrees, 0, 360, "the bearing", "degrees");
+        BodyCheck.Note(Note);
+    }
+}

@@ -1,0 +1,4 @@
+namespace Foramen.Journal;
+
+/// <summary>An entry and where it stands in its set.</summary>
+public readonly record struct OrderedEntry(EntryOrder Order, Entry Entry);

@@ -1,0 +1,86 @@
+using System.Text.Json;
+using Foramen.Journal.Bodies;
+using Foramen.Journal.Kit;
+using static Foramen.Journal.Tests.TestKit.Make;
+
+namespace Foramen.Journal.Tests.TestKit;
+
+/// <summary>A full example of every kind of body. All invented.</summary>
+internal static class OneOfEach
+{
+    public static readonly Ulid Sheet = Id(901);
+    public static readonly Ulid Tone = Id(902);
+    public static readonly Ulid Camera = Id(903);
+    public static readonly Ulid Paper = Id(904);
+    public static readonly Ulid Place = Id(905);
+    public static readonly Ulid Outing = Id(906);
+    public static readonly string ContentHash = new('a', 64);
+
+    public static IReadOnlyList<EntryBody> Bodies =>
+    [
+        new CameraDefined
+        {
+            Camera = Camera,
+            Definition = new CameraDefinition
+            {
+                Name = "Box A", HoleDiameterMillimetres = 0.35, HoleDiameterRelativeSd = 0.05, HoleThicknessMillimetres = 0.05,
+                FocalDistanceMillimetres = 63, SheetWidthMillimetres = 127, SheetHeightMillimetres = 102, PaperShape = "flat",
+                HoleOffsetXMillimetres = 0.5, HoleOffsetYMillimetres = -1, WallRadiusMillimetres = 60, Note = "leans a little",
+            },
+        },
+        new PaperDefined
+        {
+            Paper = Paper,
+            Definition = new PaperDefinition
+            {
+                Name = "box of May", Kind = "directPositive", DMin = 0.07, DMax = 1.9, IsoRange = 90, Sensitivity = "blue",
+                Speed = new SpeedDefinition { ExposureIndex = 3, AtSeconds = 60, LightKelvin = 5500, SdStops = 0.35 },
+                Failure = new FailureDefinition { Law = "schwarzschild", Exponent = 0.9, ExponentSd = 0.05 }, Note = "new",
+            },
+        },
+        new PlaceDefined { Place = Place, Name = "canal basin", LatitudeDegrees = 52.5, LongitudeDegrees = 5.25, FacesDegrees = 210, Note = "Café at the corner; mind the water's edge." },
+        new OutingStarted { Outing = Outing, Name = "first Sunday of May", Place = Place, Note = "windy" },
+        new SheetStarted { Sheet = Sheet, Outing = Outing, Camera = Camera, Paper = Paper, Place = Place, Name = "the elevator", Note = "one" },
+        new PhotographAdded
+        {
+            Sheet = Sheet, ContentHash = ContentHash, WidthPixels = 4000, HeightPixels = 3000, MediaType = "image/jpeg", ByteCount = 3_000_000,
+            Facts = new PhotographedHow
+            {
+                ExposureSeconds = 0.002, FNumber = 1.8, IsoSpeed = 50, BrightnessValue = 8.2, FocalLength35Millimetres = 26, ColourSpace = "sRGB",
+                Orientation = 6, TakenLocal = "2026-05-03T12:00:05", LatitudeDegrees = 52.5, LongitudeDegrees = 5.25,
+            },
+        },
+        new FrameChosen
+        {
+            Sheet = Sheet, Orientation = SheetOrientation.Upright, AimPanDegrees = -3, AimTiltDegrees = 12, BearingDegrees = 210, PhotographFieldDegrees = 69,
+            MarginLeftPercent = 12, MarginRightPercent = 14, MarginTopPercent = 6, MarginBottomPercent = -2, DistanceMetres = 90, Note = "from the bridge",
+        },
+        new ToneRead
+        {
+            Sheet = Sheet, Tone = Tone, Name = "pale concrete", LuminanceCandelasPerSquareMetre = 5200, Rendering = WantedRendering.TexturedHighlight,
+            SdStops = 0.3, LightKelvin = 5500, Source = ReadingSource.Photograph, AsRead = "EV 15.3", PhotographX = 0.5, PhotographY = 0.25,
+        },
+        new ToneRemoved { Sheet = Sheet, Tone = Tone },
+        new PlanMade
+        {
+            Sheet = Sheet, ExposureSeconds = 120, FlashSeconds = 4, Odds = 0.62, LimitedBy = "paper speed", LightKelvin = 5500,
+            Tones = [new PlannedTone { Tone = Tone, Density = 0.2, DensitySd = 0.1, Fate = ToneFate.Held }], Note = "waits for the cloud",
+        },
+        new FlashStarted { Sheet = Sheet, PlannedSeconds = 4, PointedAt = "grey card" },
+        new FlashFinished { Sheet = Sheet, GivenSeconds = 4.2 },
+        new HoleOpened { Sheet = Sheet, LightStops = 0, Light = LightWord.Sun, SecondsAgo = 1 },
+        new LightChanged { Sheet = Sheet, LightStops = -2, Light = LightWord.Cloud, SecondsAgo = 3.5 },
+        new HoleClosed { Sheet = Sheet, SecondsAgo = 2 },
+        new BathStarted { Sheet = Sheet, TemperatureCelsius = 19.5, Note = "third sheet of this bottle" },
+        new BathStep { Sheet = Sheet, Step = BathKind.Developer, PlannedSeconds = 90, SecondsAgo = 1 },
+        new BathFinished { Sheet = Sheet, SecondsAgo = 1 },
+        new PrintJudged
+        {
+            Sheet = Sheet, Keeper = true, Tones = [new JudgedTone { Tone = Tone, LighterByStops = 0.5 }, new JudgedTone { LighterByStops = -0.25 }],
+            Causes = [MishapCause.Light, MishapCause.Motion], Note = "good sky",
+        },
+        new ScanAdded { Sheet = Sheet, ContentHash = ContentHash, WidthPixels = 6000, HeightPixels = 4800, MediaType = "image/png", ByteCount = 9, DotsPerInch = 1200 },
+        new EntryVoided { Entry = Id(7), Why = "touched by mistake" },
+        new EntryAmended { Entry = Id(8), Body = JsonDocument.Parse("""{"sheet":"01JTAMR500000000000000000R"}""").RootElement, Why = "wrong sheet" },
+    ];
+}
