@@ -1,0 +1,66 @@
+using System.Runtime.InteropServices;
+using BitMiracle.LibTiff.Classic;
+using Foramen.Engine.Quantities;
+using SkiaSharp;
+
+namespace Foramen.Imaging;
+
+/// <summary>Writes predicted prints: 8-bit grey PNG in sRGB codes for looking at, 16-bit grey TIFF linear in reflectance for measuring.</summary>
+public static class PrintWriter
+{
+    /// <summary>Writes an 8-bit grey PNG.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="codes">sRGB codes in rows from the top.</param>
+    /// <param name="width">Columns.</param>
+    /// <param name="height">Rows.</param>
+    public static void WritePng(string path, byte[] codes, int width, int height)
+        => WholeFile.Write(path, stream => EncodePng(stream, codes, width, height));
+
+    /// <summary>Writes a 16-bit grey TIFF, linear: 65535 is a reflectance of one.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="linear">Reflectance times 65535 in rows from the top.</param>
+    /// <param name="width">Columns.</param>
+    /// <param name="height">Rows.</param>
+    public static void WriteTiff(string path, ushort[] linear, int width, int height)
+        => WholeFile.Write(path, stream => EncodeTiff(stream, linear, width, height));
+
+    /// <summary>Encodes an 8-bit grey PNG; compressed lightly, because a print is looked at once and drawn often.</summary>
+    public static void EncodePng(Stream stream, byte[] codes, int width, int height)
+    {
+        var pinned = GCHandle.Alloc(codes, GCHandleType.Pinned);
+        try
+        {
+            using var pixmap = new SKPixmap(new SKImageInfo(width, height, SKColorType.Gray8, SKAlphaType.Opaque), pinned.AddrOfPinnedObject(), width);
+            using var data = pixmap.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.Sub, 1))
+                ?? throw new RefusalException("The print cannot be encoded as PNG; try another size.");
+            data.SaveTo(stream);
+        }
+        finally
+        {
+            pinned.Free();
+        }
+    }
+
+    private static void EncodeTiff(Stream stream, ushort[] linear, int width, int height)
+    {
+        using var tiff = Tiff.ClientOpen("print", "w", stream, new TiffStream())
+            ?? throw new RefusalException("The print cannot be encoded as TIFF; try another size.");
+        tiff.SetField(TiffTag.IMAGEWIDTH, width);
+        tiff.SetField(TiffTag.IMAGELENGTH, height);
+        tiff.SetField(TiffTag.BITSPERSAMPLE, 16);
+        tiff.SetField(TiffTag.SAMPLESPERPIXEL, 1);
+        tiff.SetField(TiffTag.PHOTOMETRIC, Photometric.MINISBLACK);
+        tiff.SetField(TiffTag.COMPRESSION, Compression.ADOBE_DEFLATE);
+        tiff.SetField(TiffTag.ROWSPERSTRIP, 64);
+        tiff.SetField(TiffTag.IMAGEDESCRIPTION, "Predicted print, linear in reflectance: 65535 is a perfect diffuser.");
+        var row = new byte[width * 2];
+        for (var y = 0; y < height; y++)
+        {
+            Buffer.BlockCopy(linear, y * width * 2, row, 0, row.Length);
+            if (!tiff.WriteScanline(row, y))
+            {
+                throw new RefusalException("The print cannot be written as TIFF; is the disk full?");
+            }
+        }
+    }
+}
