@@ -28,6 +28,7 @@ internal static class Prompt
             """);
         var page = new Page(output, errors);
         root.Subcommands.Add(MeterVerb.Create(page));
+        root.Subcommands.Add(CameraVerb.Create(page));
         root.Subcommands.Add(PaperVerb.Create(page));
 
         var parsed = root.Parse(arguments);

@@ -8,4 +8,5 @@ namespace Foramen.Cli.Output;
 [JsonSerializable(typeof(MeterReport))]
 [JsonSerializable(typeof(PaperReport))]
 [JsonSerializable(typeof(ExposeReport))]
+[JsonSerializable(typeof(CameraReport))]
 internal sealed partial class ReportJson : JsonSerializerContext;

@@ -1,7 +1,10 @@
 using System.CommandLine;
 using Foramen.Cli.Kit;
+using Foramen.Engine.Camera;
 using Foramen.Engine.Light;
+using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
+using Foramen.Journal.Kit;
 
 namespace Foramen.Cli.Verbs;
 
@@ -28,11 +31,15 @@ internal static class CommonOptions
         ? new LightMeter(MeterConstants.Usual with { Reflected = constant })
         : LightMeter.Usual;
 
-    public static Engine.Paper.PhotographicPaper PaperOf(string path)
+    public static PhotographicPaper PaperOf(string path) => FromFile(path, () => KitFile.Paper(path).ToPaper());
+
+    public static PinholeCamera CameraOf(string path) => FromFile(path, () => KitFile.Camera(path).ToCamera());
+
+    private static T FromFile<T>(string path, Func<T> read)
     {
         try
         {
-            return Foramen.Journal.Kit.PaperReading.ToPaper(KitFile.Paper(path));
+            return read();
         }
         catch (RefusalException refusal) when (!refusal.Message.Contains(path, StringComparison.Ordinal))
         {

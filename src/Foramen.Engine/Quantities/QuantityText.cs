@@ -42,12 +42,12 @@ public static class QuantityText
     /// <param name="what">What it is, for the refusal: "the hole's diameter".</param>
     /// <exception cref="RefusalException">No number, no unit, an unknown unit, or out of range.</exception>
     public static Length Length(string text, string what)
-        => Quantities.Length.FromMetres(Read(text, what, MetresPerUnit, "0.35 mm"));
+        => Quantities.Length.FromMetres(NotNegative(Read(text, what, MetresPerUnit, "0.35 mm"), text, what));
 
     /// <summary>Reads a time such as <c>90 s</c>, <c>2 min</c> or <c>1/125 s</c>.</summary>
     /// <exception cref="RefusalException">No number, no unit, an unknown unit, or out of range.</exception>
     public static Duration Duration(string text, string what)
-        => Quantities.Duration.FromSeconds(Read(text, what, SecondsPerUnit, "90 s"));
+        => Quantities.Duration.FromSeconds(NotNegative(Read(text, what, SecondsPerUnit, "90 s"), text, what));
 
     /// <summary>Reads an angle such as <c>12 deg</c>.</summary>
     /// <exception cref="RefusalException">No number, no unit, an unknown unit, or out of range.</exception>
@@ -113,6 +113,9 @@ public static class QuantityText
             ? result
             : throw new RefusalException($"{Start(what)} is \"{text}\", which is too large a number; write something like {example}.");
     }
+
+    private static double NotNegative(double value, string text, string what)
+        => value >= 0 ? value : throw new RefusalException($"{Start(what)} is \"{text}\"; it cannot be less than nothing.");
 
     private static bool TryNumber(ReadOnlySpan<char> text, out double value)
     {
