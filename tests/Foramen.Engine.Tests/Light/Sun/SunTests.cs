@@ -1,0 +1,93 @@
+using CsCheck;
+using Foramen.Engine.Light;
+using Foramen.Engine.Quantities;
+using static Foramen.Engine.Tests.Light.Skies;
+
+namespace Foramen.Engine.Tests.Light;
+
+public class SunTests
+{
+    [Fact]
+    public void A_track_says_what_the_whole_reckoning_says() => Gen.Select(GenInstant, GenPlace).Sample((instant, place) =>
+    {
+        var (whole, track) = (Sun.At(instant, place), SunTrack.Over(instant.AddDays(-1), instant.AddDays(1)).At(instant, place));
+        Assert.Equal(whole.TrueElevation.Degrees, track.TrueElevation.Degrees, 0.00002);
+        Assert.Equal(0, Math.IEEERemainder(whole.Azimuth.Degrees - track.Azimuth.Degrees, 360) * Math.Cos(whole.TrueElevation.Radians), 0.00002);
+    });
+
+    [Fact]
+    public void A_track_filled_in_steps_says_the_same_as_one_by_one()
+    {
+        var from = new DateTimeOffset(2024, 6, 20, 0, 0, 0, TimeSpan.Zero);
+        var track = SunTrack.Over(from, from.AddDays(1));
+        var positions = new SkyPosition[24 * 60];
+        track.Fill(from, TimeSpan.FromMinutes(1), Basin, positions);
+        for (var i = 0; i < positions.Length; i += 37)
+        {
+            Assert.Equal(track.At(from.AddMinutes(i), Basin).Elevation.Degrees, positions[i].Elevation.Degrees, 1e-6);
+        }
+    }
+
+    [Fact]
+    public void The_sun_looks_no_lower_than_it_stands_and_order_is_kept() => Gen.Select(Gen.Double[-90, 90], Gen.Double[0.0001, 5]).Sample((elevation, more) =>
+    {
+        double Seen(double degrees) => degrees + Refraction(degrees);
+        Assert.True(Refraction(elevation) > -0.001);
+        Assert.True(Seen(Math.Min(90, elevation + more)) >= Seen(elevation));
+    });
+
+    // Refraction on the horizon as almanacs have it: 34′ for a seen elevation of nought, so about 29′ for a true one (Meeus, chapter 16).
+    [Theory]
+    [InlineData(0, 0.48)]
+    [InlineData(-0.5667, 0.5667)]
+    [InlineData(10, 0.0886)]
+    [InlineData(45, 0.0165)]
+    public void Refraction_has_its_usual_size(double elevation, double refraction)
+        => Assert.Equal(refraction, Refraction(elevation), 0.02 * Math.Max(1, refraction));
+
+    // Kasten and Young 1989: 37.92 on the horizon; from 30° up nearly 1/sin.
+    [Theory]
+    [InlineData(0, 37.92, 0.01)]
+    [InlineData(30, 2, 0.01)]
+    [InlineData(60, 1.1547, 0.002)]
+    [InlineData(90, 1, 0.001)]
+    public void Air_mass(double elevation, double mass, double tolerance) => Assert.Equal(mass, AirMass.At(Angle.FromDegrees(elevation)), tolerance);
+
+    [Fact]
+    public void Noon_is_south_in_the_north_and_north_in_the_south()
+    {
+        var noon = new DateTimeOffset(2024, 6, 20, 12, 2, 0, TimeSpan.Zero);
+        Assert.Equal(180, Sun.At(noon, GeographicPosition.FromDegrees(52, 0)).Azimuth.Degrees, 0.5);
+        Assert.Equal(0, Math.IEEERemainder(Sun.At(noon, GeographicPosition.FromDegrees(-35, 0)).Azimuth.Degrees, 360), 0.5);
+    }
+
+    [Fact]
+    public void Years_that_are_not_computed_are_refused()
+    {
+        Assert.Contains("1950 to 2050", Assert.Throws<RefusalException>(() => Sun.At(new(2051, 1, 1, 0, 0, 0, TimeSpan.Zero), Basin)).Message, StringComparison.Ordinal);
+        Assert.Throws<RefusalException>(() => Moon.At(new(1949, 12, 31, 0, 0, 0, TimeSpan.Zero), Basin));
+        Assert.Throws<RefusalException>(() => Sun.At(default, Basin));
+    }
+
+    [Fact]
+    public void A_track_is_not_read_outside_its_span()
+    {
+        var from = new DateTimeOffset(2024, 6, 20, 0, 0, 0, TimeSpan.Zero);
+        var track = SunTrack.Over(from, from.AddDays(1));
+        Assert.Throws<RefusalException>(() => track.At(from.AddDays(5), Basin));
+        Assert.Throws<RefusalException>(() => track.At(from.AddDays(-3), Basin));
+        Assert.Throws<RefusalException>(() => track.Fill(from, TimeSpan.FromDays(1), Basin, new SkyPosition[9]));
+        Assert.Throws<RefusalException>(() => SunTrack.Over(from, from.AddDays(-1)));
+    }
+
+    [Theory]
+    [InlineData(91, 0, "between")]
+    [InlineData(105, 39, "swapped")]
+    [InlineData(double.NaN, 0, "between")]
+    [InlineData(0, 181, "between")]
+    [InlineData(0, double.PositiveInfinity, "between")]
+    public void Places_off_the_globe_are_refused(double latitude, double longitude, string reason)
+        => Assert.Contains(reason, Assert.Throws<RefusalException>(() => GeographicPosition.FromDegrees(latitude, longitude)).Message, StringComparison.Ordinal);
+
+    private static double Refraction(double trueElevation) => Atmosphere.Usual.Refraction(Angle.FromDegrees(trueElevation)).Degrees;
+}
