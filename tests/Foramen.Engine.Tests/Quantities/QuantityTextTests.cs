@@ -63,7 +63,7 @@ public class QuantityTextTests
     [InlineData("", "number with its unit")]
     [InlineData(null, "number with its unit")]
     [InlineData("0,35 mm", "number with its unit")]
-    [InlineData("-0.35 mm", "between")]
+    [InlineData("-0.35 mm", "less than nothing")]
     [InlineData("1/0 mm", "number with its unit")]
     [InlineData("NaN mm", "number with its unit")]
     [InlineData("1e400 mm", "number with its unit")]
