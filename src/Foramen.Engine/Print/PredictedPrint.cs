@@ -1,0 +1,315 @@
+using System.Runtime.CompilerServices;
+using Foramen.Engine.Paper;
+using Foramen.Engine.Quantities;
+
+namespace Foramen.Engine.Print;
+
+/// <summary>
+/// The print that an exposure is expected to give: density pixel by pixel, with its border. Cheap to make from a <see cref="SheetImage"/>, so times can be
+/// changed as fast as a finger moves; pixels are worked out when they are asked for. Immutable.
+/// </summary>
+/// <remarks>
+/// Left out: grain, uneven development, flare within the box, and the colour that toning or staining gives. Where the photograph does not reach, the print is
+/// unknown and shown hatched.
+/// </remarks>
+public sealed class PredictedPrint
+{
+    private const int RowsInBand = 64;
+    private const byte HatchDark = 118;
+    private const byte HatchLight = 138;
+
+    private readonly SheetImage image;
+    private readonly PrintExposure exposure;
+    private readonly PrintLook look;
+    private readonly ExposureLookup density;
+    private readonly ExposureLookup reflectance;
+    private readonly Lazy<CodeLookup> grey;
+    private readonly Lazy<CodeLookup[]> colours;
+    private readonly double whitest;
+    private readonly int border;
+    private readonly float borderExposure;
+
+    private PredictedPrint(SheetImage image, PrintExposure exposure, CharacteristicCurve curve, PrintLook look)
+    {
+        this.image = image;
+        this.exposure = exposure;
+        this.look = look;
+        var mirror = look.Side == PrintSide.Positive && curve.Kind == PaperKind.NegativeWorking;
+        var sum = curve.MinimumDensity.Value + curve.MaximumDensity.Value;
+        double Shown(double value) => mirror ? sum - value : value;
+        var none = Shown(curve.UnexposedDensity.Value);
+        density = new ExposureLookup(none, lg => Shown(curve.DensityAtLg(lg)));
+        reflectance = new ExposureLookup(Math.Pow(10, -none), lg => Math.Pow(10, -Shown(curve.DensityAtLg(lg))));
+        whitest = look.WhiteIsPaper ? Math.Pow(10, -curve.MinimumDensity.Value) : 1;
+        grey = new(() => Codes(1));
+        colours = new(() => [Codes(look.Tint.Red), Codes(look.Tint.Green), Codes(look.Tint.Blue)]);
+        border = (int)Math.Round(look.Border.Millimetres / image.Grid.PitchMillimetres);
+        borderExposure = exposure.FlashThroughHole ? 0 : (float)exposure.Flash.LuxSeconds;
+        Width = image.Grid.Width + (2 * border);
+        Height = image.Grid.Height + (2 * border);
+    }
+
+    private PredictedPrint(PredictedPrint other, PrintExposure exposure)
+    {
+        image = other.image;
+        this.exposure = exposure;
+        look = other.look;
+        (density, reflectance, grey, colours) = (other.density, other.reflectance, other.grey, other.colours);
+        (whitest, border, Width, Height) = (other.whitest, other.border, other.Width, other.Height);
+        borderExposure = exposure.FlashThroughHole ? 0 : (float)exposure.Flash.LuxSeconds;
+    }
+
+    /// <summary>Columns, border included.</summary>
+    public int Width { get; }
+
+    /// <summary>Rows, border included.</summary>
+    public int Height { get; }
+
+    /// <summary>Pixels of border on each side.</summary>
+    public int BorderPixels => border;
+
+    /// <summary>From pixel to pixel, mm.</summary>
+    public double PitchMillimetres => image.Grid.PitchMillimetres;
+
+    /// <summary>Whether <see cref="WriteGrey8"/> shows all there is; otherwise the base is tinted and <see cref="WriteRgba8"/> shows it.</summary>
+    public bool IsGrey => look.Tint.IsNeutral;
+
+    /// <summary>Part of the picture, without its border, that is known, 0 to 1.</summary>
+    public double KnownShare => image.KnownShare;
+
+    /// <summary>Exposes an image on a paper.</summary>
+    /// <param name="image">The light on the sheet.</param>
+    /// <param name="curve">The paper's curve.</param>
+    /// <param name="exposure">Time and flash on the scale of effective exposure.</param>
+    /// <param name="look">How to show it; the usual where missing.</param>
+    public static PredictedPrint Expose(SheetImage image, CharacteristicCurve curve, PrintExposure exposure, PrintLook? look = null)
+        => new(image, exposure, curve, look ?? new PrintLook());
+
+    /// <summary>The same sheet and paper with another time or flash; the tables are kept, so this is the way to follow a finger.</summary>
+    public PredictedPrint ExposedAgain(PrintExposure again) => new(this, again);
+
+    /// <summary>Whether a pixel is known; the border always is.</summary>
+    /// <exception cref="RefusalException">Outside the print.</exception>
+    public bool IsKnown(int column, int row)
+    {
+        Guard.Within(column, 0, Width - 1, "the column");
+        Guard.Within(row, 0, Height - 1, "the row");
+        return IsBorder(column, row) || image.At(column - border, row - border) is not null;
+    }
+
+    /// <summary>Density of a pixel; null where unknown.</summary>
+    /// <exception cref="RefusalException">Outside the print.</exception>
+    public Density? DensityAt(int column, int row)
+    {
+        if (!IsKnown(column, row))
+        {
+            return null;
+        }
+
+        var line = new float[Width];
+        ReadExposure(row, line);
+        return Density.FromValue(density.At(line[column]));
+    }
+
+    /// <summary>All densities, row by row; NaN where unknown.</summary>
+    public float[] Densities(CancellationToken cancellation = default) => Plane(density, cancellation);
+
+    /// <summary>All reflectances, row by row; NaN where unknown.</summary>
+    public float[] Reflectances(CancellationToken cancellation = default) => Plane(reflectance, cancellation);
+
+    /// <summary>The whole print as 8-bit grey in sRGB's transfer function, row by row; unknown parts are hatched. The base's tint is left out.</summary>
+    /// <param name="codes">Width × height bytes.</param>
+    /// <param name="cancellation">Stops between bands of rows.</param>
+    /// <exception cref="RefusalException">Too little room.</exception>
+    public void WriteGrey8(Memory<byte> codes, CancellationToken cancellation = default)
+    {
+        CheckRoom(codes.Length, 1);
+        var lookup = grey.Value;
+        RowWork.Run(
+            Height,
+            RowsInBand,
+            (from, to) =>
+            {
+                var line = new float[Width];
+                for (var row = from; row < to; row++)
+                {
+                    ReadExposure(row, line);
+                    var into = codes.Span.Slice(row * Width, Width);
+                    for (var i = 0; i < into.Length; i++)
+                    {
+                        into[i] = lookup.At(line[i]);
+                    }
+
+                    foreach (var i in Unknown(row))
+                    {
+                        into[i] = Hatch(i, row);
+                    }
+                }
+            },
+            null,
+            cancellation);
+    }
+
+    /// <summary>The whole print as 8-bit red, green, blue and full alpha in sRGB, with the base's tint; unknown parts are hatched.</summary>
+    /// <param name="codes">4 × width × height bytes.</param>
+    /// <param name="cancellation">Stops between bands of rows.</param>
+    /// <exception cref="RefusalException">Too little room.</exception>
+    public void WriteRgba8(Memory<byte> codes, CancellationToken cancellation = default)
+    {
+        CheckRoom(codes.Length, 4);
+        var tables = colours.Value;
+        var (red, green, blue) = (tables[0], tables[1], tables[2]);
+        RowWork.Run(
+            Height,
+            RowsInBand,
+            (from, to) =>
+            {
+                var line = new float[Width];
+                for (var row = from; row < to; row++)
+                {
+                    ReadExposure(row, line);
+                    var into = codes.Span.Slice(4 * row * Width, 4 * Width);
+                    for (var i = 0; i < line.Length; i++)
+                    {
+                        into[4 * i] = red.At(line[i]);
+                        into[(4 * i) + 1] = green.At(line[i]);
+                        into[(4 * i) + 2] = blue.At(line[i]);
+                        into[(4 * i) + 3] = 255;
+                    }
+
+                    foreach (var i in Unknown(row))
+                    {
+                        into.Slice(4 * i, 3).Fill(Hatch(i, row));
+                    }
+                }
+            },
+            null,
+            cancellation);
+    }
+
+    /// <summary>A row as 16-bit linear reflectance, 65535 for white; 0 where unknown (see <see cref="IsKnown"/>).</summary>
+    /// <param name="row">Row, from the top.</param>
+    /// <param name="into">Receives one value for each column.</param>
+    /// <exception cref="RefusalException">Outside the print, or too little room.</exception>
+    public void WriteLinear16(int row, Span<ushort> into)
+    {
+        Guard.Within(row, 0, Height - 1, "the row");
+        Guard.Within(into.Length, Width, int.MaxValue, "the room for a row", "pixels");
+        var line = new float[Width];
+        ReadExposure(row, line);
+        var scale = (float)(65535 / whitest);
+        for (var i = 0; i < line.Length; i++)
+        {
+            into[i] = (ushort)Math.Min(65535, (reflectance.At(line[i]) * scale) + 0.5f);
+        }
+
+        foreach (var i in Unknown(row))
+        {
+            into[i] = 0;
+        }
+    }
+
+    private static byte Hatch(int column, int row) => (((column + row) >> 3) & 1) == 0 ? HatchDark : HatchLight;
+
+    private bool IsBorder(int column, int row)
+        => column < border || row < border || column >= Width - border || row >= Height - border;
+
+    /// <summary>Effective exposure of a row, border included; that of the flash alone where the image is unknown.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private void ReadExposure(int row, Span<float> line)
+    {
+        line.Fill(borderExposure);
+        var own = row - border;
+        if (own < 0 || own >= image.Grid.Height)
+        {
+            return;
+        }
+
+        var columns = image.Grid.Width;
+        var inner = line.Slice(border, columns);
+        var lux = image.LuxMemory.Span.Slice(own * columns, columns);
+        var seconds = (float)exposure.EffectiveSeconds;
+        var flash = (float)exposure.Flash.LuxSeconds;
+        if (flash == 0 || !exposure.FlashThroughHole)
+        {
+            for (var i = 0; i < inner.Length; i++)
+            {
+                inner[i] = (lux[i] * seconds) + flash;
+            }
+
+            return;
+        }
+
+        image.ReadFalloff(own, inner);
+        for (var i = 0; i < inner.Length; i++)
+        {
+            inner[i] = (lux[i] * seconds) + (inner[i] * flash);
+        }
+    }
+
+    private List<int> Unknown(int row)
+    {
+        var own = row - border;
+        var found = new List<int>();
+        if (own < 0 || own >= image.Grid.Height || image.KnownMemory.IsEmpty)
+        {
+            return found;
+        }
+
+        var flags = image.KnownMemory.Span.Slice(own * image.Grid.Width, image.Grid.Width);
+        for (var i = flags.IndexOf((byte)0); i >= 0 && i < flags.Length; i++)
+        {
+            if (flags[i] == 0)
+            {
+                found.Add(i + border);
+            }
+        }
+
+        return found;
+    }
+
+    private float[] Plane(ExposureLookup lookup, CancellationToken cancellation)
+    {
+        var plane = GC.AllocateUninitializedArray<float>(Width * Height);
+        RowWork.Run(
+            Height,
+            RowsInBand,
+            (from, to) =>
+            {
+                for (var row = from; row < to; row++)
+                {
+                    var line = plane.AsSpan(row * Width, Width);
+                    ReadExposure(row, line);
+                    for (var i = 0; i < line.Length; i++)
+                    {
+                        line[i] = lookup.At(line[i]);
+                    }
+
+                    foreach (var i in Unknown(row))
+                    {
+                        line[i] = float.NaN;
+                    }
+                }
+            },
+            null,
+            cancellation);
+        return plane;
+    }
+
+    private CodeLookup Codes(double tint) => new(exposed => SrgbCode(reflectance.At(exposed) * tint / whitest));
+
+    /// <summary>IEC 61966-2-1, linear to code.</summary>
+    private static byte SrgbCode(double linear)
+    {
+        var v = Math.Clamp(linear, 0, 1);
+        return (byte)((255 * (v <= 0.0031308 ? 12.92 * v : (1.055 * Math.Pow(v, 1 / 2.4)) - 0.055)) + 0.5);
+    }
+
+    private void CheckRoom(int bytes, int bytesInPixel)
+    {
+        if (bytes < (long)Width * Height * bytesInPixel)
+        {
+            throw new RefusalException($"There is room for {bytes} bytes; the print needs {(long)Width * Height * bytesInPixel}.");
+        }
+    }
+}

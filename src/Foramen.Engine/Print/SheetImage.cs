@@ -1,0 +1,148 @@
+using System.Buffers;
+using Foramen.Engine.Camera;
+using Foramen.Engine.Quantities;
+using Foramen.Engine.Scene;
+
+namespace Foramen.Engine.Print;
+
+/// <summary>
+/// The light that falls on the sheet while the hole is open: the scene in the sheet's perspective, darkened towards the corners and softened by
+/// the hole's spot. It does not depend on times, so it is made once and exposed many times. Immutable.
+/// </summary>
+public sealed class SheetImage
+{
+    private readonly float[] illuminance;
+    private readonly byte[]? known;
+    private readonly SheetMesh mesh;
+
+    private SheetImage(SheetGrid grid, SheetProjection projection, float[] illuminance, byte[]? known, SheetMesh mesh)
+    {
+        Grid = grid;
+        Projection = projection;
+        this.illuminance = illuminance;
+        this.known = known;
+        this.mesh = mesh;
+    }
+
+    /// <summary>The pixels.</summary>
+    public SheetGrid Grid { get; }
+
+    /// <summary>How the sheet saw the scene.</summary>
+    public SheetProjection Projection { get; }
+
+    /// <summary>Illuminance in lux as the paper sees it, row by row from the top of the finished picture; zero where unknown.</summary>
+    public ReadOnlySpan<float> Lux => illuminance;
+
+    /// <summary>1 where the photograph reaches, 0 where the light is unknown; empty if all is known.</summary>
+    public ReadOnlySpan<byte> Known => known;
+
+    /// <summary>Part of the picture that the photograph covers, 0 to 1.</summary>
+    public double KnownShare => known is null ? 1 : 1 - (known.AsSpan().Count((byte)0) / (double)known.Length);
+
+    /// <summary>Makes the image.</summary>
+    /// <param name="scene">The scene as the paper sees it, from the photograph of the projection; of any size in pixels.</param>
+    /// <param name="projection">Which part of the photograph the sheet sees.</param>
+    /// <param name="longSide">Pixels along the picture's long side.</param>
+    /// <param name="spread">The hole's spot; none (a perfectly sharp image) where missing.</param>
+    /// <param name="progress">Told the part done, 0 to 1.</param>
+    /// <param name="cancellation">Stops within some rows' time.</param>
+    /// <exception cref="RefusalException">A size outside its range, or a scene of another shape than the photograph.</exception>
+    public static SheetImage Make(
+        LuminanceMap scene,
+        SheetProjection projection,
+        int longSide,
+        PointSpread? spread = null,
+        IProgress<double>? progress = null,
+        CancellationToken cancellation = default)
+    {
+        CheckShape(scene, projection.Photograph);
+        var grid = SheetGrid.WithLongSide(projection, longSide);
+        var kernel = spread is null ? null : HoleImageKernel.Of(spread, grid.PitchMillimetres);
+        var margin = kernel?.HalfWidth ?? 0;
+        var source = Reduce(scene, projection, grid);
+        var mesh = new SheetMesh(projection, grid, margin, source.Width, source.Height, cancellation);
+        var length = mesh.Width * mesh.Height;
+        if (kernel is null)
+        {
+            var sharp = new float[length];
+            var sharpKnown = new byte[length];
+            var whole = mesh.Fill(source.ValuesMemory, sharp, sharpKnown, Part(progress, 0, 1), cancellation);
+            return new SheetImage(grid, projection, sharp, whole ? null : sharpKnown, mesh);
+        }
+
+        var plane = ArrayPool<float>.Shared.Rent(length);
+        var flags = ArrayPool<byte>.Shared.Rent(length);
+        try
+        {
+            var whole = mesh.Fill(source.ValuesMemory, plane, flags, Part(progress, 0, 0.4), cancellation);
+            var soft = GC.AllocateUninitializedArray<float>(grid.Width * grid.Height);
+            KernelConvolution.Apply(
+                new ConvolutionSource(plane, whole ? default : flags, mesh.Width, mesh.Height),
+                margin,
+                grid.Width,
+                grid.Height,
+                kernel,
+                soft,
+                Part(progress, 0.4, 1),
+                cancellation);
+            return new SheetImage(grid, projection, soft, whole ? null : Inner(flags, mesh.Width, margin, grid), mesh);
+        }
+        finally
+        {
+            ArrayPool<float>.Shared.Return(plane);
+            ArrayPool<byte>.Shared.Return(flags);
+        }
+    }
+
+    /// <summary>Illuminance of a pixel as the paper sees it; null where unknown.</summary>
+    /// <exception cref="RefusalException">Outside the picture.</exception>
+    public Illuminance? At(int column, int row)
+    {
+        Guard.Within(column, 0, Grid.Width - 1, "the column");
+        Guard.Within(row, 0, Grid.Height - 1, "the row");
+        var index = (row * Grid.Width) + column;
+        return known is null || known[index] != 0 ? Illuminance.FromLux(illuminance[index]) : null;
+    }
+
+    /// <summary>The light of a row over what falls on the hole's axis for the same luminance: how a flash through the hole is spread.</summary>
+    internal void ReadFalloff(int row, Span<float> into) => mesh.ReadFalloff(row, into);
+
+    /// <summary>The same image for loops that outlive a span.</summary>
+    internal ReadOnlyMemory<float> LuxMemory => illuminance;
+
+    /// <summary>The flags for loops that outlive a span.</summary>
+    internal ReadOnlyMemory<byte> KnownMemory => known;
+
+    private static void CheckShape(LuminanceMap scene, PhotographField photograph)
+    {
+        var wanted = photograph.Width / (double)photograph.Height;
+        var given = scene.Width / (double)scene.Height;
+        var rounding = (1.0 / scene.Width) + (1.0 / scene.Height);
+        if (Math.Abs(given - wanted) > wanted * (rounding + 0.005))
+        {
+            throw new RefusalException(
+                $"The scene's map is {scene.Width} × {scene.Height} pixels and the photograph {photograph.Width} × {photograph.Height}; they should be of the same shape.");
+        }
+    }
+
+    /// <summary>Averages over areas first where several pixels of the scene fall on one of the sheet; up to two are left to the spot.</summary>
+    private static LuminanceMap Reduce(LuminanceMap scene, SheetProjection projection, SheetGrid grid)
+    {
+        var ratio = projection.PhotographPixelsPerMillimetre() * grid.PitchMillimetres * scene.Width / projection.Photograph.Width;
+        return ratio < 2 ? scene : scene.Reduced((int)Math.Min(ratio, 1000));
+    }
+
+    private static byte[] Inner(byte[] flags, int stride, int margin, SheetGrid grid)
+    {
+        var inner = new byte[grid.Width * grid.Height];
+        for (var row = 0; row < grid.Height; row++)
+        {
+            flags.AsSpan(((row + margin) * stride) + margin, grid.Width).CopyTo(inner.AsSpan(row * grid.Width));
+        }
+
+        return inner;
+    }
+
+    private static Action<double>? Part(IProgress<double>? progress, double from, double to)
+        => progress is null ? null : part => progress.Report(from + (part * (to - from)));
+}
