@@ -4,7 +4,7 @@ namespace Foramen.Engine.Quantities;
 
 /// <summary>
 /// Reads quantities as people write them, always with a unit: <c>0.35 mm</c>, <c>102x127 mm</c>, <c>2 min</c>, <c>1/125 s</c>,
-/// <c>12 deg</c>. A number without its unit is refused, because a hole of "0.35" costs a sheet when it was inches.
+/// <c>12 deg</c>, <c>300 ml</c>, <c>20 C</c>. A number without its unit is refused, because a hole of "0.35" costs a sheet when it was inches.
 /// Numbers use the point as decimal separator in every culture.
 /// </summary>
 public static class QuantityText
@@ -37,6 +37,22 @@ public static class QuantityText
         ["rad"] = 180 / Math.PI,
     };
 
+    private static readonly Dictionary<string, double> MillilitresPerUnit = new(StringComparer.Ordinal)
+    {
+        ["ml"] = 1,
+        ["cl"] = 10,
+        ["l"] = 1000,
+    };
+
+    // The factor only marks the scale here: the two scales have different zeros.
+    private static readonly Dictionary<string, double> TemperatureScales = new(StringComparer.Ordinal)
+    {
+        ["°C"] = 1,
+        ["C"] = 1,
+        ["°F"] = 1,
+        ["F"] = 1,
+    };
+
     /// <summary>Reads a length such as <c>0.35 mm</c>.</summary>
     /// <param name="text">The text.</param>
     /// <param name="what">What it is, for the refusal: "the hole's diameter".</param>
@@ -53,6 +69,21 @@ public static class QuantityText
     /// <exception cref="RefusalException">No number, no unit, an unknown unit, or out of range.</exception>
     public static Angle Angle(string text, string what)
         => Quantities.Angle.FromDegrees(Read(text, what, DegreesPerUnit, "12 deg"));
+
+    /// <summary>Reads a volume such as <c>300 ml</c>.</summary>
+    /// <exception cref="RefusalException">No number, no unit, an unknown unit, or out of range.</exception>
+    public static Volume Volume(string text, string what)
+        => Quantities.Volume.FromMillilitres(NotNegative(Read(text, what, MillilitresPerUnit, "300 ml"), text, what));
+
+    /// <summary>Reads a temperature such as <c>20 C</c> or <c>68 °F</c>.</summary>
+    /// <exception cref="RefusalException">No number, no unit, an unknown unit, or out of range.</exception>
+    public static Temperature Temperature(string text, string what)
+    {
+        var degrees = Read(text, what, TemperatureScales, "20 C");
+        return text.AsSpan().TrimEnd()[^1] == 'F'
+            ? Quantities.Temperature.FromFahrenheit(degrees)
+            : Quantities.Temperature.FromCelsius(degrees);
+    }
 
     /// <summary>Reads a size such as <c>102x127 mm</c>: width, then height, one unit for both.</summary>
     /// <exception cref="RefusalException">Not two numbers with a unit.</exception>

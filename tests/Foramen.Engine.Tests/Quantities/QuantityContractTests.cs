@@ -7,6 +7,7 @@ public class QuantityContractTests
     private static readonly IQuantityContract[] Contracts =
     [
         new QuantityContract<Angle>(Angle.FromDegrees, value => value.Degrees, "°"),
+        new QuantityContract<Area>(Area.FromSquareMetres, value => value.SquareMetres, " m²"),
         new QuantityContract<CameraSpeed>(CameraSpeed.FromIso, value => value.Iso, ""),
         new QuantityContract<ColourTemperature>(ColourTemperature.FromKelvin, value => value.Kelvin, " K"),
         new QuantityContract<Density>(Density.FromValue, value => value.Value, ""),
@@ -20,6 +21,8 @@ public class QuantityContractTests
         new QuantityContract<Probability>(Probability.FromFraction, value => value.Fraction, ""),
         new QuantityContract<Reflectance>(Reflectance.FromFraction, value => value.Fraction, ""),
         new QuantityContract<Stops>(Stops.FromValue, value => value.Value, " stops"),
+        new QuantityContract<Temperature>(Temperature.FromCelsius, value => value.Celsius, " °C"),
+        new QuantityContract<Volume>(Volume.FromMillilitres, value => value.Millilitres, " ml"),
     ];
 
     public static TheoryData<string> Names => [.. Contracts.Select(contract => contract.Type.Name)];
@@ -55,6 +58,14 @@ public class QuantityContractTests
         Assert.Equal(0.30103, Math.Log10(Stops.FromValue(1).Ratio), 5e-6);
         Assert.Equal(0.7447, Density.FromReflectance(Reflectance.FromFraction(0.18)).Value, 0.00005);
         Assert.Equal(0.25119, Reflectance.FromDensity(Density.FromValue(0.60)).Fraction, 0.000005);
+        Assert.Equal(129.032, Area.FromSides(Length.FromMillimetres(101.6), Length.FromMillimetres(127)).SquareCentimetres, 1e-9);
+        Assert.Equal(0.3, Volume.FromMillilitres(300).Litres, 1e-15);
+
+        // 68 °F is 20 °C exactly; the scales meet at -40; 0 °C is 273.15 K (SI Brochure, NIST SP 811).
+        Assert.Equal(20, Temperature.FromFahrenheit(68).Celsius, 1e-12);
+        Assert.Equal(-40, Temperature.FromFahrenheit(-40).Celsius, 1e-12);
+        Assert.Equal(55, Temperature.FromCelsius(12.777_777_777).Fahrenheit, 1e-8);
+        Assert.Equal(293.15, Temperature.FromCelsius(20).Kelvin, 1e-12);
         Assert.Equal(180, FNumber.FromHole(Length.FromMillimetres(0.35), Length.FromMillimetres(63)).Value, 1e-9);
     }
 

@@ -44,6 +44,34 @@ public class QuantityTextTests
     public void Angles(string text, double degrees) => Assert.Equal(degrees, QuantityText.Angle(text, "the tilt").Degrees, 1e-12);
 
     [Theory]
+    [InlineData("300 ml", 300)]
+    [InlineData("0.5 l", 500)]
+    [InlineData("3 cl", 30)]
+    public void Volumes(string text, double millilitres)
+        => Assert.Equal(millilitres, QuantityText.Volume(text, "the bottle").Millilitres, 1e-9);
+
+    [Theory]
+    [InlineData("20 C", 20)]
+    [InlineData("20°C", 20)]
+    [InlineData("-5 C", -5)]
+    [InlineData("68 °F", 20)]
+    [InlineData("68F ", 20)]
+    public void Temperatures(string text, double celsius)
+        => Assert.Equal(celsius, QuantityText.Temperature(text, "the developer").Celsius, 1e-12);
+
+    [Theory]
+    [InlineData("20", "without a unit")]
+    [InlineData("20 K", "\"K\"")]
+    [InlineData("200 C", "between")]
+    [InlineData("warm", "20 C")]
+    public void Bad_temperatures_are_refused(string text, string says)
+        => Assert.Contains(says, Assert.Throws<RefusalException>(() => QuantityText.Temperature(text, "the developer")).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_negative_volume_is_refused()
+        => Assert.Contains("less than nothing", Assert.Throws<RefusalException>(() => QuantityText.Volume("-30 ml", "the top-up")).Message, StringComparison.Ordinal);
+
+    [Theory]
     [InlineData("102x127 mm", 102, 127)]
     [InlineData("102 × 127 mm", 102, 127)]
     [InlineData("4x5in", 101.6, 127)]
@@ -110,6 +138,8 @@ public class QuantityTextTests
             Try(() => QuantityText.Duration(text, "it"));
             Try(() => QuantityText.Angle(text, "it"));
             Try(() => QuantityText.Size(text, "it"));
+            Try(() => QuantityText.Volume(text, "it"));
+            Try(() => QuantityText.Temperature(text, "it"));
             Try(() => QuantityText.Number(text, "it"));
         },
         iter: 20000);
