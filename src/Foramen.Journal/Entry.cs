@@ -102,9 +102,12 @@ public sealed class Entry : IEquatable<Entry>
         return Assemble(id, device, sequence, at, kind, version, body, redactedFrom);
     }
 
-    /// <summary>As <see cref="CreateRaw"/> for a body that has already been read as JSON, within the limits, from one line of strict UTF-8.</summary>
+    /// <summary>
+    /// As <see cref="CreateRaw"/> for a body that has already been read as JSON, within the limits, from one line of strict UTF-8. The
+    /// hash is computed unless it is given on trust.
+    /// </summary>
     internal static Entry Assemble(
-        Ulid id, DeviceId device, long sequence, DateTimeOffset at, string kind, int version, string body, string? redactedFrom)
+        Ulid id, DeviceId device, long sequence, DateTimeOffset at, string kind, int version, string body, string? redactedFrom, string? hash = null)
     {
         if (sequence is < 1 or > MaxSequence)
         {
@@ -134,9 +137,12 @@ public sealed class Entry : IEquatable<Entry>
         }
 
         var whole = DateTimeOffset.FromUnixTimeMilliseconds(milliseconds).ToOffset(at.Offset);
-        var hash = HashOf(id, device, sequence, whole, kind, version, body, redactedFrom);
+        hash ??= HashOf(id, device, sequence, whole, kind, version, body, redactedFrom);
         return new Entry(id, device, sequence, whole, kind, version, body, redactedFrom, hash);
     }
+
+    /// <summary>Whether the hash fits the content. Always so unless the entry was read with <see cref="Exchange.HashCheck.Later"/>.</summary>
+    public bool IsIntact() => Hash == HashOf(Id, Device, Sequence, At, Kind, Version, Body, RedactedFrom);
 
     /// <summary>Whether a text can be the kind of an entry.</summary>
     public static bool IsKind(string text) => text.Length is > 0 and <= MaxKindLength && !text.AsSpan().ContainsAnyExcept(KindCharacters);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 
 namespace Foramen.Journal;
 
@@ -159,32 +160,62 @@ public sealed class EntrySet
 
     private OrderedEntry[] Ordered()
     {
-        var ordered = new OrderedEntry[counting.Count];
-        var at = 0;
-        foreach (var device in counting.Values.GroupBy(entry => entry.Device))
+        var byDevice = new Dictionary<DeviceId, List<Entry>>();
+        foreach (var entry in counting.Values)
         {
-            var own = device.ToArray();
-            Array.Sort(own, static (a, b) => a.Sequence.CompareTo(b.Sequence) is var by && by != 0 ? by : a.Id.CompareTo(b.Id));
-            var effective = long.MinValue;
-            for (var i = 0; i < own.Length;)
-            {
-                // Entries that share a number share the instant too; otherwise it would depend on which id came first.
-                var end = i;
-                while (end < own.Length && own[end].Sequence == own[i].Sequence)
-                {
-                    effective = Math.Max(effective, own[end].At.ToUnixTimeMilliseconds());
-                    end++;
-                }
+            (CollectionsMarshal.GetValueRefOrAddDefault(byDevice, entry.Device, out _) ??= []).Add(entry);
+        }
 
-                for (; i < end; i++)
-                {
-                    ordered[at++] = new OrderedEntry(new EntryOrder(effective, own[i].Device, own[i].Sequence, own[i].Id), own[i]);
-                }
+        // Within a device the order is that of its numbers, and effective instants do not fall; so the devices' lists are merged.
+        var lists = byDevice.Values.Select(OrderedDevice).ToList();
+        while (lists.Count > 1)
+        {
+            lists.Add(MergedTwo(lists[0], lists[1]));
+            lists.RemoveRange(0, 2);
+        }
+
+        return lists.Count == 0 ? [] : lists[0];
+    }
+
+    private static OrderedEntry[] OrderedDevice(List<Entry> list)
+    {
+        var own = list.ToArray();
+        Array.Sort(Array.ConvertAll(own, entry => entry.Sequence), own);
+        var ordered = new OrderedEntry[own.Length];
+        var effective = long.MinValue;
+        for (var i = 0; i < own.Length;)
+        {
+            // Entries that share a number share the instant too; otherwise it would depend on which id came first.
+            var end = i;
+            while (end < own.Length && own[end].Sequence == own[i].Sequence)
+            {
+                effective = Math.Max(effective, own[end].At.ToUnixTimeMilliseconds());
+                end++;
+            }
+
+            if (end - i > 1)
+            {
+                Array.Sort(own, i, end - i, Comparer<Entry>.Create(static (a, b) => a.Id.CompareTo(b.Id)));
+            }
+
+            for (; i < end; i++)
+            {
+                ordered[i] = new OrderedEntry(new EntryOrder(effective, own[i].Device, own[i].Sequence, own[i].Id), own[i]);
             }
         }
 
-        Array.Sort(ordered, static (a, b) => a.Order.CompareTo(b.Order));
         return ordered;
+    }
+
+    private static OrderedEntry[] MergedTwo(OrderedEntry[] one, OrderedEntry[] other)
+    {
+        var merged = new OrderedEntry[one.Length + other.Length];
+        for (int i = 0, a = 0, b = 0; i < merged.Length; i++)
+        {
+            merged[i] = b == other.Length || (a < one.Length && one[a].Order < other[b].Order) ? one[a++] : other[b++];
+        }
+
+        return merged;
     }
 
     private List<EntryConflict> FindConflicts()

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Foramen.Engine.Quantities;
 
 namespace Foramen.Journal.Bodies;
@@ -10,6 +11,13 @@ public sealed record PlanMade() : SheetBody(EntryKind.PlanMade)
 
     /// <summary>Flash time, s; zero for none.</summary>
     public double FlashSeconds { get; init; }
+
+    /// <summary>Flash exposure over the exposure of the first visible tone.</summary>
+    public double? FlashFraction { get; init; }
+
+    /// <summary>Luminance of the surface the flash is pointed at, cd/m².</summary>
+    [JsonPropertyName("flashLuminanceCdM2")]
+    public double? FlashLuminanceCandelasPerSquareMetre { get; init; }
 
     /// <summary>Odds of a keeper, 0 to 1.</summary>
     public double? Odds { get; init; }
@@ -31,6 +39,8 @@ public sealed record PlanMade() : SheetBody(EntryKind.PlanMade)
     {
         Guard.Within(ExposureSeconds, 0.01, BodyCheck.DaySeconds, "the exposure time", "s");
         Guard.Within(FlashSeconds, 0, BodyCheck.DaySeconds, "the flash time", "s");
+        BodyCheck.Optional(FlashFraction, 0, 100, "the flash fraction");
+        BodyCheck.Optional(FlashLuminanceCandelasPerSquareMetre, 0, 1e10, "the flash's luminance", "cd/m²");
         BodyCheck.Optional(Odds, 0, 1, "the odds");
         BodyCheck.Name(LimitedBy, "what limits the odds");
         BodyCheck.Optional(LightKelvin, 1000, 100_000, "the colour temperature", "K");

@@ -17,9 +17,17 @@ public sealed record PlannedTone
     /// <summary>What becomes of it.</summary>
     public ToneFate? Fate { get; init; }
 
+    /// <summary>Total effective exposure against the one aimed at, stops.</summary>
+    public double? FromAimStops { get; init; }
+
+    /// <summary>Probability that it comes out as wanted.</summary>
+    public double? ChanceAsWanted { get; init; }
+
     internal void Check()
     {
         Guard.Within(Density, 0, 6, "the predicted density");
         BodyCheck.Optional(DensitySd, 0, 6, "the spread of the density");
+        BodyCheck.Optional(FromAimStops, -60, 60, "the distance from the aim", "stops");
+        BodyCheck.Optional(ChanceAsWanted, 0, 1, "the chance of the tone");
     }
 }

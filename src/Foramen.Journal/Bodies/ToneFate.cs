@@ -7,7 +7,7 @@ namespace Foramen.Journal.Bodies;
 public enum ToneFate
 {
     /// <summary>Where it is wanted.</summary>
-    Held,
+    AsWanted,
 
     /// <summary>Darker than wanted, with detail.</summary>
     TooDark,

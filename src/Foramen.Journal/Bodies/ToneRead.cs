@@ -22,6 +22,12 @@ public sealed record ToneRead() : SheetBody(EntryKind.ToneRead)
     /// <summary>Standard deviation of the reading, stops.</summary>
     public double? SdStops { get; init; }
 
+    /// <summary>Whether the luminance is exact or only a bound; exact where missing.</summary>
+    public ReadingLimit? Limit { get; init; }
+
+    /// <summary>Its worth to the paper against a neutral tone of the same luminance; 1 where missing.</summary>
+    public double? ActinicRatio { get; init; }
+
     /// <summary>Colour temperature of the light on it, K.</summary>
     public double? LightKelvin { get; init; }
 
@@ -43,6 +49,7 @@ public sealed record ToneRead() : SheetBody(EntryKind.ToneRead)
         BodyCheck.Required(Name, "the tone's name");
         Guard.Within(LuminanceCandelasPerSquareMetre, 1e-6, 1e10, "the luminance", "cd/m²");
         BodyCheck.Optional(SdStops, 0, 10, "the reading's spread", "stops");
+        BodyCheck.Optional(ActinicRatio, 0.001, 1000, "the actinic ratio");
         BodyCheck.Optional(LightKelvin, 1000, 100_000, "the colour temperature", "K");
         BodyCheck.Name(AsRead, "the reading");
         BodyCheck.Optional(PhotographX, 0, 1, "the place on the photograph");

@@ -31,13 +31,17 @@ public static class EntryLine
         return line.Append(",\"body\":").Append(entry.Body).Append(",\"hash\":\"").Append(entry.Hash).Append("\"}").ToString();
     }
 
-    /// <summary>Reads a line and checks its hash.</summary>
+    /// <summary>Reads a line.</summary>
+    /// <param name="line">One line of JSON.</param>
+    /// <param name="check">When to check its hash.</param>
     /// <exception cref="RefusalException">Not an entry, or damaged; the sentence says where.</exception>
-    public static Entry Read(string line) => Read(Encoding.UTF8.GetBytes(line));
+    public static Entry Read(string line, HashCheck check = HashCheck.Now) => Read(Encoding.UTF8.GetBytes(line), check);
 
-    /// <summary>Reads a line of UTF-8 and checks its hash.</summary>
+    /// <summary>Reads a line of UTF-8.</summary>
+    /// <param name="line">One line of JSON.</param>
+    /// <param name="check">When to check its hash.</param>
     /// <exception cref="RefusalException">Not an entry, or damaged; the sentence says where.</exception>
-    public static Entry Read(ReadOnlySpan<byte> line)
+    public static Entry Read(ReadOnlySpan<byte> line, HashCheck check = HashCheck.Now)
     {
         if (!Utf8.IsValid(line))
         {
@@ -46,7 +50,7 @@ public static class EntryLine
 
         try
         {
-            return ReadMembers(line);
+            return ReadMembers(line, check);
         }
         catch (JsonException e)
         {
@@ -59,7 +63,7 @@ public static class EntryLine
         }
     }
 
-    private static Entry ReadMembers(ReadOnlySpan<byte> line)
+    private static Entry ReadMembers(ReadOnlySpan<byte> line, HashCheck check)
     {
         var reader = new Utf8JsonReader(line, new JsonReaderOptions { MaxDepth = Entry.MaxDepth });
         if (!reader.Read() || reader.TokenType != JsonTokenType.StartObject)
@@ -117,6 +121,12 @@ public static class EntryLine
             throw new RefusalException("The line should be one whole JSON object and nothing else.");
         }
 
+        var written = Need(hash, "hash");
+        if (!Entry.IsHash(written))
+        {
+            throw new RefusalException("The entry's “hash” should be 64 lower-case hexadecimal digits.");
+        }
+
         var entry = Entry.Assemble(
             Ulid.Parse(Need(id, "id")),
             DeviceId.Parse(Need(device, "device")),
@@ -125,8 +135,9 @@ public static class EntryLine
             Need(kind, "kind"),
             (int)Math.Clamp(Need(version, "version"), 0, int.MaxValue),
             Need(body, "body"),
-            redactedFrom);
-        return entry.Hash == Need(hash, "hash")
+            redactedFrom,
+            check == HashCheck.Later ? written : null);
+        return entry.Hash == written
             ? entry
             : throw new RefusalException("The entry does not match its hash; it was damaged or changed.");
     }

@@ -208,6 +208,14 @@ public class JournalFileTests
     }
 
     [Fact]
+    public void A_hash_that_is_checked_later_shows_the_damage_then()
+    {
+        var line = EntryLine.Write(By(Phone, 1, 0, new HoleOpened { Sheet = Id(901) }));
+        Assert.True(EntryLine.Read(line, HashCheck.Later).IsIntact());
+        Assert.False(EntryLine.Read(line.Replace("\"sequence\":1", "\"sequence\":2", StringComparison.Ordinal), HashCheck.Later).IsIntact());
+    }
+
+    [Fact]
     public void A_line_is_what_the_format_document_shows()
     {
         var entry = Entry.CreateRaw(Ulid.Parse("01JTAMR500000000000000000R"), Phone, 7, Noon.AddMilliseconds(5), "hole.closed", 1, """{"sheet":"01JTAMR500000000000000000R"}""");

@@ -58,13 +58,13 @@ internal static class OneOfEach
         new ToneRead
         {
             Sheet = Sheet, Tone = Tone, Name = "pale concrete", LuminanceCandelasPerSquareMetre = 5200, Rendering = WantedRendering.TexturedHighlight,
-            SdStops = 0.3, LightKelvin = 5500, Source = ReadingSource.Photograph, AsRead = "EV 15.3", PhotographX = 0.5, PhotographY = 0.25,
+            SdStops = 0.3, Limit = ReadingLimit.AtLeast, ActinicRatio = 1.25, LightKelvin = 5500, Source = ReadingSource.Photograph, AsRead = "EV 15.3", PhotographX = 0.5, PhotographY = 0.25,
         },
         new ToneRemoved { Sheet = Sheet, Tone = Tone },
         new PlanMade
         {
-            Sheet = Sheet, ExposureSeconds = 120, FlashSeconds = 4, Odds = 0.62, LimitedBy = "paper speed", LightKelvin = 5500,
-            Tones = [new PlannedTone { Tone = Tone, Density = 0.2, DensitySd = 0.1, Fate = ToneFate.Held }], Note = "waits for the cloud",
+            Sheet = Sheet, ExposureSeconds = 120, FlashSeconds = 4, FlashFraction = 0.6, FlashLuminanceCandelasPerSquareMetre = 900, Odds = 0.62, LimitedBy = "paper speed", LightKelvin = 5500,
+            Tones = [new PlannedTone { Tone = Tone, Density = 0.2, DensitySd = 0.1, Fate = ToneFate.AsWanted, FromAimStops = -0.25, ChanceAsWanted = 0.8 }], Note = "waits for the cloud",
         },
         new FlashStarted { Sheet = Sheet, PlannedSeconds = 4, PointedAt = "grey card" },
         new FlashFinished { Sheet = Sheet, GivenSeconds = 4.2 },
