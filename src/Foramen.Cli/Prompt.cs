@@ -30,6 +30,7 @@ internal static class Prompt
         root.Subcommands.Add(MeterVerb.Create(page));
         root.Subcommands.Add(CameraVerb.Create(page));
         root.Subcommands.Add(PaperVerb.Create(page));
+        root.Subcommands.Add(ExposeVerb.Create(page));
 
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0)

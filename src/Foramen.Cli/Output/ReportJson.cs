@@ -8,5 +8,6 @@ namespace Foramen.Cli.Output;
 [JsonSerializable(typeof(MeterReport))]
 [JsonSerializable(typeof(PaperReport))]
 [JsonSerializable(typeof(ExposeReport))]
+[JsonSerializable(typeof(PreviewReport))]
 [JsonSerializable(typeof(CameraReport))]
 internal sealed partial class ReportJson : JsonSerializerContext;
