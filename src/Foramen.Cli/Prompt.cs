@@ -31,6 +31,7 @@ internal static class Prompt
         root.Subcommands.Add(CameraVerb.Create(page));
         root.Subcommands.Add(PaperVerb.Create(page));
         root.Subcommands.Add(ExposeVerb.Create(page));
+        root.Subcommands.Add(PreviewVerb.Create(page));
 
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0)

@@ -43,8 +43,22 @@ public static class PrintWriter
 
     private static void EncodeTiff(Stream stream, ushort[] linear, int width, int height)
     {
-        using var tiff = Tiff.ClientOpen("print", "w", stream, new TiffStream())
+        // The library closes the stream it writes to, so it gets one of its own.
+        using var encoded = new MemoryStream();
+        using (var tiff = Open(encoded))
+        {
+            WriteRows(tiff, linear, width, height);
+        }
+
+        stream.Write(encoded.ToArray());
+    }
+
+    private static Tiff Open(MemoryStream stream)
+        => Tiff.ClientOpen("print", "w", stream, new TiffStream())
             ?? throw new RefusalException("The print cannot be encoded as TIFF; try another size.");
+
+    private static void WriteRows(Tiff tiff, ushort[] linear, int width, int height)
+    {
         tiff.SetField(TiffTag.IMAGEWIDTH, width);
         tiff.SetField(TiffTag.IMAGELENGTH, height);
         tiff.SetField(TiffTag.BITSPERSAMPLE, 16);

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Foramen.Cli.Scenes;
-using Foramen.Cli.Tones;
 using Foramen.Engine.Exposure;
 
 namespace Foramen.Cli.Output;
@@ -46,12 +45,13 @@ internal static class ExposeReporting
 
         page.Line();
         page.Table(
-            ["tone", "wanted", "cd/m²", "at its place", "density", "from aim", "chance", "outcome"],
+            ["tone", "wanted", "cd/m²", "to the paper", "at its place", "density", "from aim", "chance", "outcome"],
             report.Tones.Select(tone => (IReadOnlyList<string>)
             [
                 tone.Name + (tone.OnSheet ? "" : " (beside the sheet)"),
                 Words(tone.Rendering),
                 Bound(tone.Reading) + tone.LuminanceCdPerM2.ToString("0", culture),
+                string.Create(culture, $"{tone.ColourStops:+0.0;-0.0;0.0} stops"),
                 string.Create(culture, $"{tone.FalloffStops:0.0} stops"),
                 string.Create(culture, $"{tone.Density:0.00} ± {tone.DensitySd:0.00}"),
                 tone.FromAimStops is { } off ? string.Create(culture, $"{off:+0.0;-0.0;0.0} stops") : "",

@@ -7,6 +7,9 @@ namespace Foramen.Cli.Output;
 /// <summary>Where a verb writes: words and tables for people, or one JSON document. Notes and progress go to the error stream, so that JSON stays clean.</summary>
 internal sealed class Page(TextWriter output, TextWriter errors)
 {
+    /// <summary>A table may run past a narrow window rather than break its words.</summary>
+    private const int WidestTable = 160;
+
     private readonly IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings
     {
         Out = new AnsiConsoleOutput(output),
@@ -36,7 +39,7 @@ internal sealed class Page(TextWriter output, TextWriter errors)
             table.AddRow([.. row.Select(cell => new Text(cell))]);
         }
 
-        console.Profile.Width = Math.Max(console.Profile.Width, 100);
+        console.Profile.Width = Math.Max(console.Profile.Width, WidestTable);
         console.Write(table);
     }
 

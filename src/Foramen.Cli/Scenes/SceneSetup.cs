@@ -35,6 +35,8 @@ internal sealed partial class SceneSetup
 
     public required ExposurePlanner Planner { get; init; }
 
+    public required FlashSetup Flash { get; init; }
+
     public required IReadOnlyList<Tone> Tones { get; init; }
 
     /// <summary>Whether each tone lies on the sheet.</summary>
@@ -115,6 +117,7 @@ internal sealed partial class SceneSetup
             Response = response,
             Sight = sight,
             Planner = new ExposurePlanner(response, placed, flash, errors),
+            Flash = flash,
             Tones = tones,
             OnSheet = [.. onSheet.Select(place => place is not null)],
             Placed = placed,

@@ -112,8 +112,8 @@ public sealed class ExposurePlanner
     }
 
     /// <summary>
-    /// Two sheets a chosen way apart, so that the odds of at least one keeper are best: errors of paper, meter, colour and hole are the same on both, those of
-    /// light, bath and timing are not.
+    /// Two sheets a chosen way apart, so that the odds of at least one keeper are best: errors of paper, meter, colour, hole and of each tone's reading are the
+    /// same on both, those of light, bath and timing are not.
     /// </summary>
     /// <param name="forecast">The single sheet to put a second beside.</param>
     public Bracket BracketAround(ExposureForecast forecast)
@@ -141,28 +141,27 @@ public sealed class ExposurePlanner
 
     private static double OddsOfEither(KeeperOdds first, KeeperOdds second, ExposureErrors spread)
     {
+        const int Points = 200;
         var shared = spread.SharedBySheets;
         var ownPaper = KeeperOdds.Grid(spread.Development.Value, 5);
         var ownImage = KeeperOdds.Grid(Stops.RootSumSquare(spread.Light, spread.Timing).Value, 5);
-        var sharedImage = KeeperOdds.Grid(shared.OfImage.Value, 13);
         var sum = 0.0;
-        foreach (var (paper, paperWeight) in KeeperOdds.Grid(shared.OfPaper.Value, 13))
+        for (var point = 0; point < Points; point++)
         {
-            foreach (var (image, imageWeight) in sharedImage)
-            {
-                var around = Array.ConvertAll(ownImage, own => (own.Node + image, own.Weight));
-                sum += paperWeight * imageWeight * (1 - (Miss(first, paper, around) * Miss(second, paper, around)));
-            }
+            var paper = shared.OfPaper.Value * NormalSequence.At(point, 0);
+            var image = shared.OfImage.Value * NormalSequence.At(point, 1);
+            var around = Array.ConvertAll(ownImage, own => (own.Node + image, own.Weight));
+            sum += 1 - (Miss(first, point, paper, around) * Miss(second, point, paper, around));
         }
 
-        return Math.Clamp(sum, 0, 1);
+        return sum / Points;
 
-        double Miss(KeeperOdds odds, double paper, (double Node, double Weight)[] image)
+        double Miss(KeeperOdds odds, int point, double paper, (double Node, double Weight)[] image)
         {
             var hit = 0.0;
             foreach (var (own, weight) in ownPaper)
             {
-                hit += weight * odds.OverImage(paper + own, 0, image, withToneReadings: true);
+                hit += weight * odds.GivenReadings(paper + own, image, tone => NormalSequence.At(point, 2 + tone));
             }
 
             return 1 - hit;

@@ -84,6 +84,31 @@ internal sealed class KeeperOdds
         return sum;
     }
 
+    /// <summary>The probability given the error of paper and bath and how far off each tone's reading is, averaged over the image's errors.</summary>
+    /// <param name="paperError">Error of paper and bath, stops.</param>
+    /// <param name="image">Grid of the image's errors.</param>
+    /// <param name="readingError">Error of the reading of the tone with this number, in its own standard deviations.</param>
+    public double GivenReadings(double paperError, (double Node, double Weight)[] image, Func<int, double> readingError)
+    {
+        var paper = Math.Pow(2, paperError);
+        var (low, high) = (double.NegativeInfinity, double.PositiveInfinity);
+        for (var i = 0; i < aims.Length; i++)
+        {
+            var aim = aims[i];
+            var planned = aim.PerSecond * meteredSeconds * Math.Pow(2, aim.Spread * readingError(i));
+            low = Math.Max(low, Math.Log2(Math.Max(1e-30, (aim.Low / paper) - aim.Flash) / planned));
+            high = Math.Min(high, Math.Log2(Math.Max(1e-30, (aim.High / paper) - aim.Flash) / planned));
+        }
+
+        var sum = 0.0;
+        foreach (var (error, weight) in image)
+        {
+            sum += error >= low && error <= high ? weight : 0;
+        }
+
+        return sum;
+    }
+
     /// <summary>Whether every tone lands in its band if nothing is off.</summary>
     public bool ArePlaced() => OverImage(0, 0, [(0, 1)], withToneReadings: false) > 0.5;
 

@@ -1,5 +1,4 @@
 using Foramen.Engine.Camera;
-using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 
 namespace Foramen.Engine.Exposure;

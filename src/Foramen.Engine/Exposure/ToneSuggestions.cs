@@ -7,10 +7,11 @@ namespace Foramen.Engine.Exposure;
 
 /// <summary>
 /// Three tones to start from when nobody has said any: taken from what the sheet sees, as the paper sees it, at fixed ranks of the areas that the
-/// photograph holds exactly. A start, not a judgement: only the photographer knows what matters.
+/// photograph holds exactly, within the middle of the sheet where corners do not darken them. A start, not a judgement: only the photographer knows what matters.
 /// </summary>
 public static class ToneSuggestions
 {
+    private const double PartOfSheet = 0.7;
     private const int Columns = 48;
     private const int Rows = 36;
 
@@ -36,8 +37,8 @@ public static class ToneSuggestions
             for (var column = 0; column < Columns; column++)
             {
                 var picture = SheetPoint.FromMillimetres(
-                    (((column + 0.5) / Columns) - 0.5) * size.Width.Millimetres,
-                    (0.5 - ((row + 0.5) / Rows)) * size.Height.Millimetres);
+                    (((column + 0.5) / Columns) - 0.5) * PartOfSheet * size.Width.Millimetres,
+                    (0.5 - ((row + 0.5) / Rows)) * PartOfSheet * size.Height.Millimetres);
                 if (projection.PositionOf(projection.SheetPointAt(picture)) is not { } position)
                 {
                     continue;
