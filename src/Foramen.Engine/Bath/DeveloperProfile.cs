@@ -14,6 +14,7 @@ public sealed record DeveloperProfile
     private readonly double appearanceFactor = 7.5;
     private readonly double openLossPerHour = 0.02;
     private readonly double closedLossPerDay = 0.01;
+    private readonly double knownTo = 2.5;
     private readonly Spread<double> capacity = new(4, 5.7, 8);
     private readonly Density referenceDensity = Density.FromValue(0.7);
     private readonly Duration time = Duration.FromSeconds(75);
@@ -102,6 +103,16 @@ public sealed record DeveloperProfile
         get => closedLossPerDay;
         init => closedLossPerDay = Guard.Within(value, 0, 1, "the loss per day in a closed bottle");
     }
+
+    /// <summary>By-products beyond which nothing is known, m²/l, 0.1 to 100. Default 2.5: where handbooks give paper developers up (from memory).</summary>
+    public double KnownToSquareMetresPerLitre
+    {
+        get => knownTo;
+        init => knownTo = Guard.Within(value, 0.1, 100, "the area per litre up to which the developer is known", "m²/l");
+    }
+
+    /// <summary>Age beyond which nothing is known. Default 30 days (common practice, no source: working strength keeps some weeks).</summary>
+    public Duration KnownAge { get; init; } = Duration.FromSeconds(30 * 86400);
 
     /// <summary>Litres of a fresh solution that one sheet would use up: e·V for a sheet of this area and mean density, at a capacity.</summary>
     internal double LitresSpent(Area area, Density mean, double capacitySquareMetresPerLitre)
