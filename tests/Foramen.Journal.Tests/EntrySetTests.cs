@@ -39,6 +39,7 @@ public class EntrySetTests
     }
 
     [Fact]
+    [Trait("Promise", "J3")]
     public void Any_arrival_any_doubling_and_any_split_give_the_same_set()
         => Gen.Select(GenHistory.Histories, Gen.Int).Sample((history, seed) =>
         {
@@ -47,6 +48,7 @@ public class EntrySetTests
         });
 
     [Fact]
+    [Trait("Promise", "J2")]
     public void Union_is_idempotent_commutative_and_associative()
         => Gen.Select(GenHistory.Histories, Gen.Int[0, 40], Gen.Int[0, 40]).Sample((history, one, other) =>
         {
@@ -60,6 +62,7 @@ public class EntrySetTests
         });
 
     [Fact]
+    [Trait("Promise", "J4")]
     public void A_device_keeps_its_own_order_whatever_its_clock_does()
         => Gen.Select(GenHistory.Histories, Gen.Int).Sample((history, seed) =>
         {
@@ -94,6 +97,7 @@ public class EntrySetTests
     }
 
     [Fact]
+    [Trait("Promise", "J1")]
     public void One_id_with_two_contents_keeps_both_and_says_so()
     {
         var one = By(Phone, 1, 0, new HoleOpened { Sheet = Sheet }, id: 5);

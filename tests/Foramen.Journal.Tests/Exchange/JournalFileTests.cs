@@ -31,6 +31,7 @@ public class JournalFileTests
         });
 
     [Fact]
+    [Trait("Promise", "J5")]
     public void Kinds_of_the_future_survive_a_round_trip_untouched()
     {
         var entry = Entry.CreateRaw(Id(1), Phone, 1, Noon, "moon.watched", 12, """{ "b" : 1.50e+00,"a":[ null ],"a":"\u00fc" }""");
@@ -40,6 +41,7 @@ public class JournalFileTests
     }
 
     [Fact]
+    [Trait("Promise", "J2")]
     public void Taking_a_file_in_twice_changes_nothing()
     {
         var set = EntrySet.Of(JournalFile.Read(Sample).Entries);
@@ -47,6 +49,7 @@ public class JournalFileTests
     }
 
     [Fact]
+    [Trait("Promise", "J6")]
     public void Nothing_that_is_there_is_overwritten()
     {
         var mine = By(Phone, 1, 0, new HoleOpened { Sheet = Id(901) });
@@ -57,6 +60,7 @@ public class JournalFileTests
     }
 
     [Fact]
+    [Trait("Promise", "J6")]
     public void Every_prefix_of_a_file_gives_the_whole_lines_in_it()
     {
         var whole = JournalFile.Read(Sample).Entries;
@@ -81,6 +85,7 @@ public class JournalFileTests
     }
 
     [Fact]
+    [Trait("Promise", "J1")]
     public void A_changed_byte_costs_its_line_and_nothing_else()
     {
         // Every byte, three changes: a bit, a quote, a line break.
@@ -107,6 +112,7 @@ public class JournalFileTests
     }
 
     [Fact]
+    [Trait("Promise", "J6")]
     public void Any_bytes_end_in_a_result_or_a_refusal()
         => Gen.Select(Gen.Byte.Array[0, 200], Gen.Int[0, 3], Gen.Int[0, 1_000_000]).Sample((bytes, how, pick) =>
         {
@@ -173,6 +179,7 @@ public class JournalFileTests
     }
 
     [Fact]
+    [Trait("Promise", "J6")]
     public void Long_lines_deep_lines_and_long_files_are_bounded()
     {
         var deep = "{\"id\":" + new string('[', 200_000) + new string(']', 200_000) + "}";
@@ -225,6 +232,7 @@ public class JournalFileTests
     }
 
     [Fact]
+    [Trait("Promise", "J9")]
     public void Places_are_left_out_on_request_and_the_full_entries_stay_the_ones_that_count()
     {
         var full = EntrySet.Of([.. OneOfEach.Bodies.Select((body, i) => By(Phone, i + 1, i, body)), Entry.CreateRaw(Id(99), Phone, 99, Noon, "moon.watched", 1, """{"x":[{"GPSAltitude":{"a":1}, "longitude" : 5.25 }],"latitude":52.5}""")]);

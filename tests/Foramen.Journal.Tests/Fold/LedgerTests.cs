@@ -14,6 +14,7 @@ public class LedgerTests
     private static readonly Ulid Tone = Id(902);
 
     [Fact]
+    [Trait("Promise", "J3")]
     public void Any_arrival_any_doubling_and_any_split_give_the_same_state()
         => Gen.Select(GenHistory.Histories, Gen.Int).Sample(
             (history, seed) => Assert.Equal(Shown.Ledger(Ledger.Of(EntrySet.Of(history))), Shown.Ledger(Ledger.Of(EntrySetTests.Merged(history, seed)))),

@@ -71,6 +71,7 @@ public class TallyRecordTests
         => Assert.Equal([(0, 70, 0, false)], Plain(At(400, (0, Open()), (100, Close() with { SecondsAgo = 30 }))));
 
     [Fact]
+    [Trait("Promise", "J8")]
     public void A_clock_set_back_between_two_entries_costs_only_that_stretch_and_is_said()
     {
         // At 40 s by a steady clock the phone's clock goes back an hour; then 20 s pass.
@@ -80,6 +81,7 @@ public class TallyRecordTests
     }
 
     [Fact]
+    [Trait("Promise", "J8")]
     public void A_clock_set_back_since_the_last_entry_counts_as_nothing_and_is_said()
     {
         var record = At(-10, (0, Open()), (30, Light(-1)));
