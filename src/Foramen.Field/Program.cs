@@ -1,0 +1,37 @@
+using Foramen.Field.Device;
+using Foramen.Field.Settings;
+using Foramen.Field.Shell;
+using Foramen.Field.Sheets;
+using Foramen.Field.Storage;
+using Foramen.Field.Time;
+using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
+
+if (!OperatingSystem.IsBrowser())
+{
+    throw new PlatformNotSupportedException("Field runs in a browser; start Foramen Home and open its address.");
+}
+
+var builder = WebAssemblyHostBuilder.CreateDefault(args);
+builder.RootComponents.Add<App>("#app");
+
+var platform = await BrowserPlatform.LoadAsync();
+builder.Services.AddSingleton<IPlatform>(platform);
+builder.Services.AddSingleton<IZone>(platform);
+builder.Services.AddSingleton(TimeProvider.System);
+builder.Services.AddSingleton<Clock>();
+builder.Services.AddSingleton<SettingsKeeper>();
+builder.Services.AddSingleton<IJournalStore, BrowserJournalStore>();
+builder.Services.AddSingleton<IPictures, BrowserPictures>();
+builder.Services.AddSingleton<JournalSession>();
+builder.Services.AddSingleton<IWake, BrowserWake>();
+builder.Services.AddSingleton<ISignals, BrowserSignals>();
+builder.Services.AddSingleton<ILevel, BrowserLevel>();
+builder.Services.AddSingleton<IShare, BrowserShare>();
+builder.Services.AddSingleton<IPrintCanvas, BrowserPrintCanvas>();
+builder.Services.AddSingleton<Updates>();
+builder.Services.AddTransient<SheetState>();
+
+var host = builder.Build();
+// The journal is read while the shell is drawn.
+_ = host.Services.GetRequiredService<JournalSession>().OpenAsync();
+await host.RunAsync();

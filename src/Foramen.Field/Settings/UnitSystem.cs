@@ -1,0 +1,11 @@
+namespace Foramen.Field.Settings;
+
+/// <summary>How lengths and temperatures are written and read.</summary>
+public enum UnitSystem
+{
+    /// <summary>Metres, millimetres, °C.</summary>
+    Metric,
+
+    /// <summary>Feet, inches, °F.</summary>
+    Imperial,
+}

@@ -1,0 +1,77 @@
+using System.Runtime.InteropServices.JavaScript;
+using System.Runtime.Versioning;
+using System.Text.Json;
+
+namespace Foramen.Field.Storage;
+
+/// <summary>The journal in IndexedDB, by wwwroot/js/journal-store.js.</summary>
+[SupportedOSPlatform("browser")]
+internal sealed partial class BrowserJournalStore : IJournalStore
+{
+    private const string Module = "journal-store";
+
+    private Task? loading;
+
+    public event Action? AppendedElsewhere;
+
+    public async Task<StoredJournal> OpenAsync(string newDevice)
+    {
+        await Load();
+        return Journal(StoreAnswer.Of(await Open(newDevice)));
+    }
+
+    public async Task<StoredJournal> ReadAfterAsync(long position)
+    {
+        await Load();
+        return Journal(StoreAnswer.Of(await ReadAfter(position)));
+    }
+
+    public async Task<long?> AppendAsync(long firstSequence, IReadOnlyList<string> lines)
+    {
+        await Load();
+        var answer = StoreAnswer.Of(await Append(firstSequence, string.Join('\n', lines)));
+        return answer.IsBehind ? null : answer.Positions![^1];
+    }
+
+    public async Task<StoreHealth> HealthAsync()
+    {
+        await Load();
+        return Health(await ReadHealth());
+    }
+
+    public async Task<StoreHealth> PersistAsync()
+    {
+        await Load();
+        return Health(await Persist());
+    }
+
+    private static StoredJournal Journal(StoreAnswer answer) => new(answer.Device ?? "", answer.Sequence, answer.Lines ?? []);
+
+    private static StoreHealth Health(string json) => JsonSerializer.Deserialize(json, StoreJson.Default.StoreHealth)!;
+
+    private Task Load() => loading ??= LoadModule();
+
+    private async Task LoadModule()
+    {
+        await JSHost.ImportAsync(Module, "../js/journal-store.js");
+        OnForeignAppend(() => AppendedElsewhere?.Invoke());
+    }
+
+    [JSImport("open", Module)]
+    private static partial Task<string> Open(string newDevice);
+
+    [JSImport("readAfter", Module)]
+    private static partial Task<string> ReadAfter([JSMarshalAs<JSType.Number>] long position);
+
+    [JSImport("append", Module)]
+    private static partial Task<string> Append([JSMarshalAs<JSType.Number>] long firstSequence, string lines);
+
+    [JSImport("health", Module)]
+    private static partial Task<string> ReadHealth();
+
+    [JSImport("persist", Module)]
+    private static partial Task<string> Persist();
+
+    [JSImport("onForeignAppend", Module)]
+    private static partial void OnForeignAppend([JSMarshalAs<JSType.Function>] Action callback);
+}

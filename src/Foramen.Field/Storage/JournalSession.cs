@@ -1,0 +1,197 @@
+using System.Security.Cryptography;
+using Foramen.Engine.Quantities;
+using Foramen.Field.Time;
+using Foramen.Journal;
+using Foramen.Journal.Bodies;
+using Foramen.Journal.Exchange;
+using Foramen.Journal.Fold;
+
+namespace Foramen.Field.Storage;
+
+/// <summary>
+/// The journal of this device while the app is open: what is stored, folded into a <see cref="Ledger"/>, and the only way to write. What is in
+/// the ledger is stored: an entry enters it only after the store has acknowledged it.
+/// </summary>
+public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposable
+{
+    private const int MaxAttempts = 5;
+
+    private readonly SemaphoreSlim gate = new(1, 1);
+    private readonly List<string> unreadable = [];
+    private Task? opening;
+    private long lastPosition;
+    private long lastSequence;
+
+    /// <summary>Everything on this device, folded. Empty until <see cref="OpenAsync"/> has finished.</summary>
+    public Ledger Ledger { get; private set; } = Ledger.Empty;
+
+    /// <summary>This device; null until opened.</summary>
+    public DeviceId? Device { get; private set; }
+
+    /// <summary>Whether the journal has been read.</summary>
+    public bool IsOpen => Device is not null;
+
+    /// <summary>Why the store could not be opened; null where it could.</summary>
+    public StoreRefusedException? Refused { get; private set; }
+
+    /// <summary>Complaints about stored lines that could not be read; the lines stay where they are.</summary>
+    public IReadOnlyList<string> Unreadable => unreadable;
+
+    /// <summary>The ledger has changed, here or in another tab.</summary>
+    public event Action? Changed;
+
+    /// <summary>Reads the journal, once; later calls wait for the first. Does not throw: see <see cref="Refused"/>.</summary>
+    public Task OpenAsync() => opening ??= ReadAllAsync();
+
+    /// <summary>Tries again after the store has refused.</summary>
+    public Task ReopenAsync() => opening = ReadAllAsync();
+
+    /// <summary>A new name for a sheet, a tone, a camera…</summary>
+    public Ulid NewId() => Ulid.From(clock.Now, RandomNumberGenerator.GetBytes(Ulid.ChanceBytes));
+
+    /// <summary>Writes what happened: all of it or nothing, in one transaction. When it returns, it is stored and in the ledger.</summary>
+    /// <returns>The entries, in the order of the bodies.</returns>
+    /// <exception cref="RefusalException">A body holds a value outside its range; nothing was written.</exception>
+    /// <exception cref="StoreRefusedException">The store refused; nothing was written.</exception>
+    public async Task<IReadOnlyList<Entry>> AppendAsync(params IReadOnlyList<EntryBody> bodies)
+    {
+        await OpenAsync();
+        if (Device is not { } device)
+        {
+            throw Refused!;
+        }
+
+        // The instant is when it was said, not when the store found time for it.
+        var now = clock.Now;
+        await gate.WaitAsync();
+        try
+        {
+            for (var attempt = 0; attempt < MaxAttempts; attempt++)
+            {
+                var first = lastSequence + 1;
+                var entries = bodies.Select((body, i) => Entry.Create(NewId(), device, first + i, now, body)).ToList();
+                if (await store.AppendAsync(first, [.. entries.Select(EntryLine.Write)]) is { } position)
+                {
+                    lastPosition = position;
+                    lastSequence += entries.Count;
+                    Ledger = Ledger.With(entries);
+                    Changed?.Invoke();
+                    return entries;
+                }
+
+                await ReadRestAsync();
+            }
+        }
+        finally
+        {
+            gate.Release();
+        }
+
+        throw new StoreRefusedException(StoreRefusal.Failed, "Other tabs kept writing first.");
+    }
+
+    /// <summary>Takes in entries from elsewhere (an import): those not here yet, all or nothing.</summary>
+    /// <returns>How many were new.</returns>
+    /// <exception cref="StoreRefusedException">The store refused; nothing was written.</exception>
+    public async Task<int> TakeInAsync(IReadOnlyList<Entry> entries)
+    {
+        await OpenAsync();
+        if (Device is null)
+        {
+            throw Refused!;
+        }
+
+        await gate.WaitAsync();
+        try
+        {
+            var fresh = entries.Where(entry => !Ledger.Entries.Contains(entry)).Distinct().ToList();
+            if (fresh.Count == 0)
+            {
+                return 0;
+            }
+
+            lastPosition = await store.AppendAsync(0, [.. fresh.Select(EntryLine.Write)]) ?? lastPosition;
+            Ledger = Ledger.With(fresh);
+            Changed?.Invoke();
+            return fresh.Count;
+        }
+        finally
+        {
+            gate.Release();
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        store.AppendedElsewhere -= OnAppendedElsewhere;
+        gate.Dispose();
+    }
+
+    private async Task ReadAllAsync()
+    {
+        try
+        {
+            var journal = await store.OpenAsync(NewDevice());
+            Refused = null;
+            unreadable.Clear();
+            Ledger = Ledger.Of(EntrySet.Of(Read(journal)));
+            Device = DeviceId.Parse(journal.Device);
+            store.AppendedElsewhere -= OnAppendedElsewhere;
+            store.AppendedElsewhere += OnAppendedElsewhere;
+        }
+        catch (StoreRefusedException e)
+        {
+            Refused = e;
+        }
+
+        Changed?.Invoke();
+    }
+
+    // A tab that lost its place reads on from where it knows; taking a line twice changes nothing.
+    private async Task ReadRestAsync()
+    {
+        var rest = await store.ReadAfterAsync(lastPosition);
+        Ledger = Ledger.With(Read(rest));
+        Changed?.Invoke();
+    }
+
+    private List<Entry> Read(StoredJournal journal)
+    {
+        var entries = new List<Entry>(journal.Lines.Count);
+        foreach (var (position, line) in journal.Lines)
+        {
+            lastPosition = Math.Max(lastPosition, position);
+            try
+            {
+                entries.Add(EntryLine.Read(line));
+            }
+            catch (RefusalException e)
+            {
+                unreadable.Add(e.Message);
+            }
+        }
+
+        lastSequence = journal.Sequence;
+        return entries;
+    }
+
+    private static string NewDevice() => "field-" + Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(8));
+
+    private async void OnAppendedElsewhere()
+    {
+        await gate.WaitAsync();
+        try
+        {
+            await ReadRestAsync();
+        }
+        catch (StoreRefusedException)
+        {
+            // Nothing is lost: the next append finds itself behind and reads again.
+        }
+        finally
+        {
+            gate.Release();
+        }
+    }
+}

@@ -1,0 +1,13 @@
+using Foramen.Field.Texts;
+
+namespace Foramen.Field.Storage;
+
+/// <summary>The store refused; nothing was written. The message is for the user, the detail for a report.</summary>
+public sealed class StoreRefusedException(StoreRefusal refusal, string detail) : Exception(Words.Storage.Refused(refusal))
+{
+    /// <summary>Why.</summary>
+    public StoreRefusal Refusal { get; } = refusal;
+
+    /// <summary>What the browser said.</summary>
+    public string Detail { get; } = detail;
+}

@@ -1,0 +1,41 @@
+// Keeps the whole app on the device. A new version is fetched in the background, waits, and takes over only when the page asks for it.
+self.importScripts('./service-worker-assets.js');
+
+const prefix = 'foramen-';
+const cacheName = prefix + self.assetsManifest.version;
+const kept = /\.(wasm|dll|html|js|json|css|woff2|png|svg|dat|webmanifest|txt)$/;
+const base = new URL('./', self.location.href);
+const index = new URL('index.html', base).href;
+const known = new Set(self.assetsManifest.assets.map(asset => new URL(asset.url, base).href));
+
+self.addEventListener('install', event => event.waitUntil(install()));
+self.addEventListener('activate', event => event.waitUntil(activate()));
+self.addEventListener('message', event => { if (event.data === 'apply') { self.skipWaiting(); } });
+self.addEventListener('fetch', event => {
+  if (event.request.method === 'GET' && event.request.url.startsWith(base.href)) {
+    event.respondWith(answer(event.request));
+  }
+});
+
+async function install() {
+  const requests = self.assetsManifest.assets
+    .filter(asset => kept.test(asset.url) && !asset.url.endsWith('service-worker.js'))
+    .map(asset => new Request(new URL(asset.url, base), { integrity: asset.hash, cache: 'no-cache' }));
+  const cache = await caches.open(cacheName);
+  await cache.addAll(requests);
+}
+
+async function activate() {
+  const names = await caches.keys();
+  await Promise.all(names.filter(name => name.startsWith(prefix) && name !== cacheName).map(name => caches.delete(name)));
+  // The first page ever loaded is served from here too, so the network may go right after it.
+  await self.clients.claim();
+}
+
+async function answer(request) {
+  const url = new URL(request.url);
+  url.hash = '';
+  const isPage = request.mode === 'navigate' && !known.has(url.href);
+  const cached = await caches.match(isPage ? index : request, { cacheName, ignoreSearch: isPage });
+  return cached ?? fetch(request);
+}

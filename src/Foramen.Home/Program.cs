@@ -1,0 +1,3 @@
+using Foramen.Home;
+
+return await HomeHost.RunAsync(args);

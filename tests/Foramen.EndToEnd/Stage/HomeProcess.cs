@@ -1,0 +1,48 @@
+using System.Diagnostics;
+using System.Text.RegularExpressions;
+
+namespace Foramen.EndToEnd.Stage;
+
+/// <summary>Foramen Home as its own process on a free port of this machine.</summary>
+public sealed partial class HomeProcess : IDisposable
+{
+    private readonly Process process;
+
+    private HomeProcess(Process process, string address) => (this.process, Address = address);
+
+    /// <summary>Where it listens, without a slash at the end.</summary>
+    public string Address { get; }
+
+    public static async Task<HomeProcess> StartAsync()
+    {
+        var dll = Path.Combine(Repository.Root, "src", "Foramen.Home", "bin", Repository.Configuration, "net10.0", "Foramen.Home.dll");
+        var process = Process.Start(new ProcessStartInfo("dotnet", [dll, "--port", "0"])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            WorkingDirectory = Path.GetDirectoryName(dll)!,
+        })!;
+        process.ErrorDataReceived += (_, _) => { };
+        process.BeginErrorReadLine();
+        using var limit = new CancellationTokenSource(TimeSpan.FromMinutes(1));
+        while (await process.StandardOutput.ReadLineAsync(limit.Token) is { } line)
+        {
+            if (AddressLine().Match(line) is { Success: true } match)
+            {
+                _ = process.StandardOutput.ReadToEndAsync(CancellationToken.None);
+                return new HomeProcess(process, match.Groups["address"].Value);
+            }
+        }
+
+        throw new InvalidOperationException("Home ended before it said its address.");
+    }
+
+    public void Dispose()
+    {
+        process.Kill();
+        process.Dispose();
+    }
+
+    [GeneratedRegex("^Foramen Home: (?<address>http://127\\.0\\.0\\.1:[0-9]+)$")]
+    private static partial Regex AddressLine();
+}
