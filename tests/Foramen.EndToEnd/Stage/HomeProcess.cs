@@ -8,7 +8,11 @@ public sealed partial class HomeProcess : IDisposable
 {
     private readonly Process process;
 
-    private HomeProcess(Process process, string address) => (this.process, Address = address);
+    private HomeProcess(Process process, string address)
+    {
+        this.process = process;
+        Address = address;
+    }
 
     /// <summary>Where it listens, without a slash at the end.</summary>
     public string Address { get; }
