@@ -30,6 +30,7 @@ builder.Services.AddSingleton<IShare, BrowserShare>();
 builder.Services.AddSingleton<IPrintCanvas, BrowserPrintCanvas>();
 builder.Services.AddSingleton<Updates>();
 builder.Services.AddTransient<SheetState>();
+builder.Services.AddSingleton<SheetScene>();
 
 var host = builder.Build();
 // The journal is read while the shell is drawn.

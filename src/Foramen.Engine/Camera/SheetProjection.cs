@@ -87,6 +87,20 @@ public sealed class SheetProjection
         return Camera.PointOf(CameraDirection.FromVector(ownX, ownY, z));
     }
 
+    /// <summary>
+    /// The place of the finished picture that a place in the photograph falls on, beyond the picture's edges too; null where the sheet's surface,
+    /// carried on, is not met within 50 m.
+    /// </summary>
+    public SheetPoint? PicturePlaceOf(PhotographPosition position)
+    {
+        var (right, up) = Photograph.DirectionOf(position);
+        var (x, y, z) = turn.Undo(right, up, 1);
+        var found = onItsSide ? geometry.PointOf(y, -x, z) : geometry.PointOf(x, y, z);
+        return found is { } p && Math.Abs(p.X) <= SheetPoint.MaxMillimetres && Math.Abs(p.Y) <= SheetPoint.MaxMillimetres
+            ? PicturePointAt(SheetPoint.FromMillimetres(p.X, p.Y))
+            : null;
+    }
+
     /// <summary>Pixels of the photograph that fall on a millimetre of the picture's middle, along its finest direction.</summary>
     public double PhotographPixelsPerMillimetre()
     {

@@ -35,6 +35,7 @@ internal sealed class FieldContext : BunitContext
         Services.AddSingleton<IPrintCanvas>(Canvas);
         Services.AddSingleton<Updates>();
         Services.AddTransient<SheetState>();
+        Services.AddSingleton<SheetScene>();
         JSInterop.Mode = JSRuntimeMode.Loose;
     }
 
