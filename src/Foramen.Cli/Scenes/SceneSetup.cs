@@ -15,12 +15,6 @@ namespace Foramen.Cli.Scenes;
 /// <summary>A scene read from the command line: photograph, camera, paper, light and tones, ready to be planned.</summary>
 internal sealed partial class SceneSetup
 {
-    /// <summary>Reflectance of the white card that is assumed for the flash.</summary>
-    private const double CardReflectance = 0.85;
-
-    /// <summary>Reflectance of the mid-tone that a meter assumes.</summary>
-    private const double MidToneReflectance = 0.18;
-
     private readonly List<string> assumptions = [];
 
     public required ScenePhotograph Photograph { get; init; }
@@ -98,12 +92,7 @@ internal sealed partial class SceneSetup
 
         IReadOnlyList<PlacedTone> placed = [.. tones.Zip(onSheet, (tone, place) => place ?? TonePlacement.InTheMiddle(tone, camera))];
         var flash = FlashOf(parsed, options, tones, camera, meter, notes);
-        var errors = new ExposureErrors
-        {
-            Paper = paper.SpeedSpread,
-            Colour = paper.ColourSpread(light),
-            Hole = Stops.FromValue(2 * Math.Log2(1 + camera.Hole.DiameterRelativeSd)),
-        };
+        var errors = ExposureErrors.Of(camera, paper, light);
         if (parsed.GetValue(options.LightSpread) is { } spread)
         {
             errors = errors with { Light = Stops.FromValue(Guard.Within(spread, 0, 5, "the drift of the light", "stops")) };
@@ -184,8 +173,8 @@ internal sealed partial class SceneSetup
         }
         else
         {
-            var mid = tones.FirstOrDefault(tone => tone.Rendering == Rendering.Mid) ?? tones[0];
-            surface = Luminance.FromCandelasPerSquareMetre(mid.Luminance.CandelasPerSquareMetre * CardReflectance / MidToneReflectance);
+            var mid = WhiteCard.InTheLightOf(tones);
+            surface = WhiteCard.LuminanceBeside(mid);
             notes.Add(FormattableString.Invariant(
                 $"The flash is planned at a white card of {surface.CandelasPerSquareMetre:0} cd/m², in the same light as \"{mid.Name}\"; meter what you point at and say --flash-at."));
         }

@@ -1,3 +1,6 @@
+using Foramen.Engine.Camera;
+using Foramen.Engine.Light;
+using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
 
 namespace Foramen.Engine.Exposure;
@@ -34,6 +37,14 @@ public sealed record ExposureErrors
 
     /// <summary>Strength of the flash.</summary>
     public Stops Flash { get; init; } = Stops.FromValue(0.30);
+
+    /// <summary>The errors of this gear in this light; everything that gear says nothing of as assumed.</summary>
+    public static ExposureErrors Of(PinholeCamera camera, PhotographicPaper paper, LightColour light) => new()
+    {
+        Paper = paper.SpeedSpread,
+        Colour = paper.ColourSpread(light),
+        Hole = Stops.FromValue(2 * Math.Log2(1 + camera.Hole.DiameterRelativeSd)),
+    };
 
     /// <summary>Spread common to image and flash: what acts in the paper and the bath.</summary>
     public Stops OfPaper => Stops.RootSumSquare(Paper, Failure, Development);

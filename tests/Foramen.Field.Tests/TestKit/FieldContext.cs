@@ -34,6 +34,7 @@ internal sealed class FieldContext : BunitContext
         Services.AddSingleton<IShare>(Share);
         Services.AddSingleton<IPrintCanvas>(Canvas);
         Services.AddSingleton<Updates>();
+        Services.AddSingleton<SheetScene>();
         Services.AddTransient<SheetState>();
         Services.AddSingleton<SheetScene>();
         JSInterop.Mode = JSRuntimeMode.Loose;

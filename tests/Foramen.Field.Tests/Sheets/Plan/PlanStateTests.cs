@@ -1,0 +1,88 @@
+using Foramen.Field.Sheets;
+using Foramen.Field.Sheets.Meter;
+using Foramen.Field.Sheets.Plan;
+using Foramen.Field.Tests.TestKit;
+using Foramen.Journal.Bodies;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Foramen.Field.Tests.Sheets.Plan;
+
+public sealed class PlanStateTests : IDisposable
+{
+    private readonly FieldContext field = new();
+
+    public void Dispose() => field.Dispose();
+
+    [Fact]
+    public async Task A_plan_is_recommended_kept_and_found_again()
+    {
+        var (sheet, plan) = await OpenAsync();
+        Assert.NotNull(plan.Recommended);
+        Assert.True(await plan.KeepAsync());
+        var kept = sheet.Sheet!.Plan!.Body;
+        Assert.Equal(plan.Recommended!.Exposure.Time.Seconds, kept.ExposureSeconds, 1e-9);
+        Assert.InRange(kept.Odds!.Value, 0.01, 0.99);
+        Assert.Equal(2, kept.Tones!.Count);
+
+        plan.TryTime(kept.ExposureSeconds * 2);
+        await plan.KeepAsync();
+        var again = new PlanState(sheet, field.Services.GetRequiredService<SheetScene>());
+        await again.LoadAsync();
+        Assert.Equal(kept.ExposureSeconds * 2, again.Exposure.Time.Seconds, 1e-6);
+    }
+
+    [Fact]
+    public async Task More_time_lightens_the_print_of_a_direct_positive()
+    {
+        var (_, plan) = await OpenAsync();
+        plan.PreparePrint();
+        Assert.True(plan.HasPrint);
+        var (width, height) = plan.PrintSize;
+        Assert.Equal(PlanState.LongSide, Math.Max(width, height));
+        var middle = (height / 2 * width) + (width / 4);
+        var before = plan.Draw()[middle];
+        plan.TryTime(plan.Exposure.Time.Seconds * 4);
+        Assert.True(plan.Draw()[middle] > before + 10);
+        var time = plan.Exposure.Time.Seconds;
+        plan.Reset();
+        Assert.True(plan.Exposure.Time.Seconds < time);
+    }
+
+    [Fact]
+    public async Task A_reading_of_the_flash_surface_replaces_the_assumption()
+    {
+        var (_, plan) = await OpenAsync();
+        Assert.True(plan.FlashIsAssumed);
+        plan.TryFlash(0.5);
+        var assumed = plan.Exposure.Flash.Seconds;
+        Assert.True(plan.ReadFlashSurface($"{plan.FlashLuminance / 4:0} cd/m2"));
+        Assert.False(plan.FlashIsAssumed);
+        plan.TryFlash(0.5);
+        Assert.True(plan.Exposure.Flash.Seconds > assumed * 3.5);
+        Assert.False(plan.ReadFlashSurface("bright"));
+        Assert.NotNull(plan.Message);
+    }
+
+    [Fact]
+    public async Task Without_tones_there_is_no_plan()
+    {
+        var sheet = await field.LoadedSheetAsync();
+        var plan = new PlanState(sheet, field.Services.GetRequiredService<SheetScene>());
+        await plan.LoadAsync();
+        Assert.Null(plan.Forecast);
+    }
+
+    private async Task<(SheetState Sheet, PlanState Plan)> OpenAsync()
+    {
+        var sheet = await field.LoadedSheetAsync();
+        await ScenePictures.AddAsync(field, sheet);
+        var scenes = field.Services.GetRequiredService<SheetScene>();
+        var meter = new MeterState(sheet, scenes);
+        await meter.LoadAsync();
+        await meter.ReadPlaceAsync(0.25, 0.5, "wall", WantedRendering.Mid);
+        await meter.ReadPlaceAsync(0.75, 0.5, "quay", WantedRendering.TexturedHighlight);
+        var plan = new PlanState(sheet, scenes);
+        await plan.LoadAsync();
+        return (sheet, plan);
+    }
+}
