@@ -29,7 +29,6 @@ builder.Services.AddSingleton<ILevel, BrowserLevel>();
 builder.Services.AddSingleton<IShare, BrowserShare>();
 builder.Services.AddSingleton<IPrintCanvas, BrowserPrintCanvas>();
 builder.Services.AddSingleton<Updates>();
-builder.Services.AddSingleton<SheetScene>();
 builder.Services.AddTransient<SheetState>();
 builder.Services.AddSingleton<SheetScene>();
 

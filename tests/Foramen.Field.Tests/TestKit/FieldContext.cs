@@ -34,7 +34,6 @@ internal sealed class FieldContext : BunitContext
         Services.AddSingleton<IShare>(Share);
         Services.AddSingleton<IPrintCanvas>(Canvas);
         Services.AddSingleton<Updates>();
-        Services.AddSingleton<SheetScene>();
         Services.AddTransient<SheetState>();
         Services.AddSingleton<SheetScene>();
         JSInterop.Mode = JSRuntimeMode.Loose;
