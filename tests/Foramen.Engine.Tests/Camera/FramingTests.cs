@@ -45,8 +45,8 @@ public class FramingTests
     public void Nearest_with_a_level_camera()
         => Assert.Equal(27, Framing.With(Flat(0.35, 60, 100, 80)).NearestLevel(Subject(1, 20, -2))!.Value.Metres, 1e-9);
 
-    // A sheet that sees 90° (60 mm behind the hole, 120 mm high) holds a wall that stands level with the hole only where the hole sees its
-    // whole height under a right angle: nowhere but at its foot. From b to b + h under 90° is Thales: D² = −b(b + h) = 2·18 = 36.
+    // A sheet that sees 90° (60 mm behind the hole, 120 mm high). From 2 m below to 18 m above is seen under a right angle from a point of Thales'
+    // circle (Euclid III.31): D² = 2·18 = 36. A wall that begins level with the hole is seen under less than that from anywhere.
     [Fact]
     public void Nearest_with_a_tilted_camera_by_Thales()
     {
@@ -120,14 +120,14 @@ public class FramingTests
     });
 
     // Perspective of a tilted picture: a point at depth D·cos t + y·sin t is drawn f/depth as large. 30 m away, 20 m up, tilt 20°, from level ground:
-    // 30·cos 20°/(30·cos 20° + 20·sin 20°) = 28.191/(28.191 + 6.840) = 0.8047. Uprights run together at 60/tan 20° = 164.8 mm; at 50 mm aside they lean
-    // by atan(50/164.8) = 16.88°.
+    // 30·cos 20°/(30·cos 20° + 20·sin 20°) = 28.191/(28.191 + 6.840) = 0.8047. Uprights run together at 60/tan 20° = 164.85 mm; at 50 mm aside they lean
+    // by atan(50/164.85) = 16.873°.
     [Fact]
     public void Uprights_run_together()
     {
         var fit = Framing.With(Flat(0.35, 60, 100, 80)).Fit(Subject(30, 20, 0), Angle.FromDegrees(20));
         Assert.Equal(0.8047, fit.TopOverBase, 5e-5);
-        Assert.Equal(16.88, fit.EdgeLean!.Value.Degrees, 5e-3);
+        Assert.Equal(16.873, fit.EdgeLean!.Value.Degrees, 5e-4);
     }
 
     [Fact]

@@ -85,3 +85,10 @@ export function placeIn(id, clientX, clientY) {
     ? [Math.min(1, Math.max(0, (clientX - box.left) / box.width)), Math.min(1, Math.max(0, (clientY - box.top) / box.height))]
     : [];
 }
+
+// Where arrow keys move something, they do not scroll the page as well.
+addEventListener('keydown', event => {
+  if (event.key.startsWith('Arrow') && event.target instanceof Element && event.target.closest('[data-arrows]')) {
+    event.preventDefault();
+  }
+});
