@@ -32,6 +32,9 @@ public sealed class SheetState(JournalSession session, Clock clock)
     /// <summary>Why the last write was refused, in a sentence; null where it was stored.</summary>
     public string? Refusal { get; private set; }
 
+    /// <summary><see cref="Refusal"/> may have changed.</summary>
+    public event Action? Tried;
+
     /// <summary>Turns to a sheet.</summary>
     public void Show(Ulid id)
     {
@@ -55,6 +58,10 @@ public sealed class SheetState(JournalSession session, Clock clock)
         {
             Refusal = e.Message;
             return false;
+        }
+        finally
+        {
+            Tried?.Invoke();
         }
     }
 }

@@ -1,0 +1,112 @@
+using Foramen.Engine.Bath;
+using Foramen.Engine.Quantities;
+using Foramen.Field.Shell;
+using Foramen.Journal.Bodies;
+using Foramen.Journal.Fold;
+
+namespace Foramen.Field.Sheets.Process;
+
+/// <summary>
+/// The processing run of a sheet, worked out anew from the journal and the wall clock each time it is asked. What the next bath is set to stands
+/// here until the sheet goes into it.
+/// </summary>
+public sealed class ProcessState
+{
+    private readonly SheetState sheet;
+
+    /// <summary>Begins with what was usual.</summary>
+    public ProcessState(SheetState sheet)
+    {
+        this.sheet = sheet;
+        var usual = new UsualBaths(sheet.Session.Ledger);
+        TemperatureCelsius = usual.TemperatureCelsius;
+        AtTwentySeconds = usual.DevelopmentAtTwenty;
+        StopOrRinse = usual.StopOrRinse;
+        StopSeconds = usual.Seconds(StopOrRinse);
+        FixSeconds = usual.Seconds(BathKind.Fix);
+        WashChanges = Math.Clamp(Math.Round(usual.Seconds(BathKind.Wash) / Agitation.WashChangeSeconds), 1, 12);
+    }
+
+    /// <summary>Temperature of the developer, 10 to 32 °C.</summary>
+    public double TemperatureCelsius { get; set; }
+
+    /// <summary>Development time at 20 °C, s.</summary>
+    public double AtTwentySeconds { get; set; }
+
+    /// <summary>What follows the developer.</summary>
+    public BathKind StopOrRinse { get; set; }
+
+    /// <summary>Time in the stop bath or rinse, s.</summary>
+    public double StopSeconds { get; set; }
+
+    /// <summary>Time in the fixer, s.</summary>
+    public double FixSeconds { get; set; }
+
+    /// <summary>Changes of wash water.</summary>
+    public double WashChanges { get; set; }
+
+    /// <summary>The run; null before it begins.</summary>
+    public BathRun? Run => sheet.Sheet?.Bath;
+
+    /// <summary>Whether the sheet is in a bath.</summary>
+    public bool IsRunning => sheet.Sheet is { } one && Running.BathIsOn(one);
+
+    /// <summary>Whether the sheet has been through.</summary>
+    public bool IsFinished => Run is { Finished: not null };
+
+    /// <summary>Whether the hole has been opened and closed, so that there is something to develop.</summary>
+    public bool IsExposed => sheet.Sheet is { HoleEvents.IsEmpty: false } one && !Running.HoleIsOpen(one);
+
+    /// <summary>The bath it is in; null where it is in none.</summary>
+    public BathKind? Bath => IsRunning ? Run!.Steps[^1].Body.Step : null;
+
+    /// <summary>The bath after this one; null after the wash.</summary>
+    public BathKind? Next => Bath switch
+    {
+        BathKind.Developer => StopOrRinse,
+        BathKind.Rinse or BathKind.Stop => BathKind.Fix,
+        BathKind.Fix => BathKind.Wash,
+        _ => null,
+    };
+
+    /// <summary>Development in a fresh bottle at this temperature, with its bounds and what to say of it.</summary>
+    public DevelopmentTime Development => DevelopmentTime.Fresh(
+        DeveloperProfile.Paper with { Time = Duration.FromSeconds(AtTwentySeconds) }, Temperature.FromCelsius(TemperatureCelsius));
+
+    /// <summary>How the bath stands; null where the sheet is in none.</summary>
+    public StepTime? TimeAt(DateTimeOffset now)
+    {
+        if (!IsRunning || Run!.PositionAt(now) is not { } position)
+        {
+            return null;
+        }
+
+        var step = Run.Steps[^1];
+        return new StepTime(step.At.AddSeconds(-(step.Body.SecondsAgo ?? 0)), step.Body.PlannedSeconds, position.ElapsedSeconds, position.ClockWentBack);
+    }
+
+    /// <summary>What the hand does now; null where the sheet is in no bath.</summary>
+    public AgitationCue? CueAt(DateTimeOffset now)
+        => TimeAt(now) is { } time ? Agitation.At(Bath!.Value, time.ElapsedSeconds, time.PlannedSeconds) : null;
+
+    /// <summary>Writes that the sheet went into the developer.</summary>
+    public Task<bool> StartAsync() => sheet.WriteAsync(
+        new BathStarted { Sheet = sheet.Id, TemperatureCelsius = TemperatureCelsius },
+        new BathStep { Sheet = sheet.Id, Step = BathKind.Developer, PlannedSeconds = Math.Round(Development.Time.Middle.Seconds) });
+
+    /// <summary>Writes that the sheet went on into the next bath, or that the wash is over; some time ago where that is said.</summary>
+    public Task<bool> GoOnAsync(double secondsAgo = 0)
+    {
+        double? ago = secondsAgo > 0 ? secondsAgo : null;
+        return Next is { } next
+            ? sheet.WriteAsync(new BathStep { Sheet = sheet.Id, Step = next, PlannedSeconds = PlannedSeconds(next), SecondsAgo = ago })
+            : sheet.WriteAsync(new BathFinished { Sheet = sheet.Id, SecondsAgo = ago });
+    }
+
+    private double PlannedSeconds(BathKind bath) => bath switch
+    {
+        BathKind.Fix => FixSeconds,
+        BathKind.Wash => WashChanges * Agitation.WashChangeSeconds,
+        _ => StopSeconds,
+    };
+}

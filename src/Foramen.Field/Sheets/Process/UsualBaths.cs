@@ -1,0 +1,56 @@
+using Foramen.Engine.Bath;
+using Foramen.Engine.Quantities;
+using Foramen.Journal.Bodies;
+using Foramen.Journal.Fold;
+
+namespace Foramen.Field.Sheets.Process;
+
+/// <summary>
+/// What each bath is set to at first: as the last time in this journal, else common practice (no source): development 75 s at 20 °C, stop bath
+/// 20 s, fixer 4 min, wash in four changes.
+/// </summary>
+public sealed class UsualBaths(Ledger ledger)
+{
+    /// <summary>Development at 20 °C where the journal knows none, s.</summary>
+    public static double AssumedDevelopmentSeconds => DeveloperProfile.Paper.Time.Seconds;
+
+    /// <summary>Temperature of the last developer, else 20 °C.</summary>
+    public double TemperatureCelsius => LastDevelopment is { Celsius: { } celsius } ? Math.Clamp(celsius, DeveloperWarmth.RefusedBelowCelsius, DeveloperWarmth.RefusedAboveCelsius) : 20;
+
+    /// <summary>Development time at 20 °C, s: the last one brought back to 20 °C, to the nearest 5 s.</summary>
+    public double DevelopmentAtTwenty
+    {
+        get
+        {
+            if (LastDevelopment is not { } last)
+            {
+                return AssumedDevelopmentSeconds;
+            }
+
+            var factor = last.Celsius is >= DeveloperWarmth.RefusedBelowCelsius and <= DeveloperWarmth.RefusedAboveCelsius
+                ? DevelopmentTime.Fresh(DeveloperProfile.Paper, Temperature.FromCelsius(last.Celsius.Value)).Time.Middle.Seconds / AssumedDevelopmentSeconds
+                : 1;
+            return Math.Clamp(Math.Round(last.Seconds / factor / 5) * 5, 30, 300);
+        }
+    }
+
+    /// <summary>Whether a stop bath or a rinse follows the developer.</summary>
+    public BathKind StopOrRinse => Steps.LastOrDefault(step => step.Body.Step is BathKind.Stop or BathKind.Rinse)?.Body.Step ?? BathKind.Stop;
+
+    private IEnumerable<Stamped<BathStep>> Steps => ledger.Sheets.All.SelectMany(sheet => sheet.Baths).SelectMany(run => run.Steps).OrderBy(step => step.Order);
+
+    private (double Seconds, double? Celsius)? LastDevelopment => ledger.Sheets.All
+        .SelectMany(sheet => sheet.Baths)
+        .SelectMany(run => run.Steps.Where(step => step.Body.Step == BathKind.Developer).Select(step => (step, run.Started?.Body.TemperatureCelsius)))
+        .OrderBy(pair => pair.step.Order)
+        .Select(pair => ((double, double?)?)(pair.step.Body.PlannedSeconds, pair.TemperatureCelsius))
+        .LastOrDefault();
+
+    /// <summary>Planned time of any bath but the developer, s.</summary>
+    public double Seconds(BathKind bath) => Steps.LastOrDefault(step => step.Body.Step == bath)?.Body.PlannedSeconds ?? bath switch
+    {
+        BathKind.Fix => 240,
+        BathKind.Wash => 4 * Agitation.WashChangeSeconds,
+        _ => 20,
+    };
+}

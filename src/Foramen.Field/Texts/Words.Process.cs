@@ -1,0 +1,95 @@
+using System.Globalization;
+using Foramen.Field.Settings;
+using Foramen.Field.Sheets.Process;
+using Foramen.Field.Time;
+using Foramen.Journal.Bodies;
+
+namespace Foramen.Field.Texts;
+
+public static partial class Words
+{
+    /// <summary>The Process step.</summary>
+    public static class Process
+    {
+        public const string InDeveloper = "in the developer";
+        public const string Temperature = "Developer";
+        public const string Cooler = "cooler";
+        public const string Warmer = "warmer";
+        public const string Expected = "Could be";
+        public const string ExpectedWhy = "Developers differ in how much warmth speeds them: doubled for every 10 °C is the middle of what handbooks give, 1.9 to 2.5 times the bounds. Fresh developer is taken for granted.";
+        public const string Start = "Sheet is in the developer";
+        public const string StartDetail = "Counting starts with this touch";
+        public const string NotExposed = "The journal does not know this sheet as exposed and closed. You can process it all the same.";
+        public const string Order = "Baths";
+        public const string AfterDeveloper = "After the developer";
+        public const string Changes = "Changes of water";
+        public const string WentOnTime = "It went on when the time was over";
+        public const string FixHint = "Rapid fixer needs 1 to 2 min, plain fixer 5 to 10; cold fixer is slower.";
+        public const string WashHint = "Two minutes each. Changing the water counts for more than its amount; fibre paper needs more.";
+        public const string Finish = "Wash is over";
+        public const string Through = "The sheet is through. Look at it in good light once it has dried: wet prints look lighter and richer.";
+        public const string Others = "Also running";
+        public const string Afterwards = "Take used fixer, and the first wash water, home: they carry silver. Follow local rules. Wash your hands.";
+
+        /// <summary>What must be known before the first bottle is opened.</summary>
+        public static IReadOnlyList<string> Before { get; } =
+        [
+            "The safety data sheets of your chemicals come first; this is only a reminder.",
+            "Gloves on. Guard your eyes when you pour; in an eye, rinse with clean water for 15 minutes and get help.",
+            "Fresh air, and no food or drink beside the baths. Never keep chemicals in drinking bottles.",
+            "A phone is no safelight: keep its light from the open paper.",
+        ];
+
+        public static string Name(BathKind bath) => bath switch
+        {
+            BathKind.Developer => "Developer",
+            BathKind.Rinse => "Rinse",
+            BathKind.Stop => "Stop bath",
+            BathKind.Fix => "Fixer",
+            _ => "Wash",
+        };
+
+        public static string ShortName(BathKind bath) => bath == BathKind.Stop ? "Stop" : Name(bath);
+
+        public static string Into(BathKind next) => next switch
+        {
+            BathKind.Rinse => "Now in the rinse",
+            BathKind.Stop => "Now in the stop bath",
+            BathKind.Fix => "Now in the fixer",
+            _ => "Now in the wash",
+        };
+
+        public static string NextSettings(BathKind next) => $"Set what comes next: {Name(next).ToLowerInvariant()}";
+
+        public static string Action(AgitationAction action) => action switch
+        {
+            AgitationAction.Move => "Rock it",
+            AgitationAction.Rest => "Let it stand",
+            AgitationAction.FreshWater => "Fresh water, rock it",
+            _ => "Drain, then move on",
+        };
+
+        public static string Caution(BathKind bath) => bath switch
+        {
+            BathKind.Developer => "Gloves: developer can bring on an allergy that stays. Off the skin, out of the eyes.",
+            BathKind.Stop => "Acid into water, never water into acid. Stay upwind of the fumes.",
+            BathKind.Rinse => "This water carries developer: collect it with the rest.",
+            BathKind.Fix => "Never mix fixer with bleach, household cleaner or acid: it gives off choking gas. Used fixer carries silver: collect it, never pour it out on the ground, and follow local rules.",
+            _ => "The first changes of water carry fixer and silver: collect them too.",
+        };
+
+        public static string AtTwenty(string twenty) => $"Its time at {twenty}";
+
+        public static string Degrees(double celsius, UnitSystem units) => units == UnitSystem.Imperial
+            ? string.Create(CultureInfo.InvariantCulture, $"{(celsius * 1.8) + 32:0.#} °F")
+            : string.Create(CultureInfo.InvariantCulture, $"{celsius:0.#} °C");
+
+        public static string Range(double low, double high) => Math.Round(low) == Math.Round(high)
+            ? string.Create(CultureInfo.InvariantCulture, $"{low:0}")
+            : string.Create(CultureInfo.InvariantCulture, $"{low:0} to {high:0}");
+
+        public static string ChangesOf(double changes) => string.Create(CultureInfo.InvariantCulture, $"{changes:0} × 2 min");
+
+        public static string OfPlanned(double seconds) => $"of {TimeText.Spoken(seconds)}";
+    }
+}
