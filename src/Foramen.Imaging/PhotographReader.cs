@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 using Foramen.Exif;
@@ -15,24 +16,11 @@ public static class PhotographReader
     /// <param name="path">The file.</param>
     /// <param name="leastLongSide">Pixels the long side must keep at least; the whole size where null.</param>
     /// <param name="limits">Bounds; the usual ones where null.</param>
-    /// <exception cref="RefusalException">Missing, not a picture, too large, truncated.</exception>
+    /// <exception cref="RefusalException">Missing, not a picture, too large, truncated, or not to be read.</exception>
     public static ScenePhotograph Read(string path, int? leastLongSide = null, DecodeLimits? limits = null)
     {
-        var file = new FileInfo(path);
-        if (!file.Exists)
-        {
-            throw new RefusalException(Directory.Exists(path)
-                ? $"{path} is a folder; name a photograph in it."
-                : $"There is no file {path}; name a photograph that exists.");
-        }
-
         var bounds = limits ?? DecodeLimits.Usual;
-        if (file.Length > bounds.MostBytes)
-        {
-            throw new RefusalException($"{path} is {file.Length / 1_000_000} MB; photographs up to {bounds.MostBytes / 1_000_000} MB are read.");
-        }
-
-        return Read(File.ReadAllBytes(path), path, leastLongSide, bounds);
+        return Read(BoundedFile.Read(path, bounds.MostBytes), path, leastLongSide, bounds);
     }
 
     /// <summary>Reads a photograph from bytes.</summary>
@@ -43,19 +31,35 @@ public static class PhotographReader
     /// <exception cref="RefusalException">Not a picture, too large, truncated.</exception>
     public static ScenePhotograph Read(byte[] bytes, string name, int? leastLongSide = null, DecodeLimits? limits = null)
     {
-        var bounds = limits ?? DecodeLimits.Usual;
-        using var data = SKData.CreateCopy(bytes);
-        using var codec = SKCodec.Create(data)
-            ?? throw new RefusalException($"{name} is not a photograph that can be read; use a JPEG, PNG or WebP file.");
-        var megapixels = codec.Info.Width * (double)codec.Info.Height / 1e6;
-        if (megapixels > bounds.MostMegapixels)
+        if (bytes.Length == 0)
         {
-            throw new RefusalException(FormattableString.Invariant(
-                $"{name} has {megapixels:0} megapixels; photographs up to {bounds.MostMegapixels:0} are read."));
+            throw new RefusalException($"{name} is empty; copy it again from where it was taken.");
         }
 
-        var facts = PhotographFactsReader.Read(bytes);
-        var size = SizeFor(codec, leastLongSide);
+        var bounds = limits ?? DecodeLimits.Usual;
+        var pinned = GCHandle.Alloc(bytes, GCHandleType.Pinned);
+        try
+        {
+            // The decoder reads the file where it lies; a copy would cost its size again.
+            using var data = SKData.Create(pinned.AddrOfPinnedObject(), bytes.Length);
+            using var codec = SKCodec.Create(data)
+                ?? throw new RefusalException($"{name} is not a photograph that can be read; use a JPEG, PNG or WebP file.");
+            bounds.Check(codec, bytes, name);
+            var facts = PhotographFactsReader.Read(bytes);
+            var size = SizeFor(codec, leastLongSide);
+            var rgba = Decode(codec, size, name);
+            var (width, height, upright) = Upright.Turn(rgba, size.Width, size.Height, facts.Orientation);
+            return new ScenePhotograph(width, height, upright, WithFormatDoubt(facts, codec.EncodedFormat, name));
+        }
+        finally
+        {
+            pinned.Free();
+        }
+    }
+
+    private static byte[] Decode(SKCodec codec, SKSizeI size, string name)
+    {
+        // Without a colour space nothing is converted: the codes stay those of the file.
         var info = new SKImageInfo(size.Width, size.Height, SKColorType.Rgba8888, SKAlphaType.Unpremul);
         var rgba = GC.AllocateUninitializedArray<byte>(info.BytesSize);
         unsafe
@@ -72,8 +76,7 @@ public static class PhotographReader
             }
         }
 
-        var (width, height, upright) = Upright.Turn(rgba, size.Width, size.Height, facts.Orientation);
-        return new ScenePhotograph(width, height, upright, WithFormatDoubt(facts, codec.EncodedFormat, name));
+        return rgba;
     }
 
     private static SKSizeI SizeFor(SKCodec codec, int? leastLongSide)

@@ -25,8 +25,10 @@ public static class PrintWriter
         => WholeFile.Write(path, stream => EncodeTiff(stream, linear, width, height));
 
     /// <summary>Encodes an 8-bit grey PNG; compressed lightly, because a print is looked at once and drawn often.</summary>
+    /// <exception cref="RefusalException">Not width × height codes.</exception>
     public static void EncodePng(Stream stream, byte[] codes, int width, int height)
     {
+        CheckSize(codes.Length, width, height);
         var pinned = GCHandle.Alloc(codes, GCHandleType.Pinned);
         try
         {
@@ -41,8 +43,19 @@ public static class PrintWriter
         }
     }
 
+    private static void CheckSize(int length, int width, int height)
+    {
+        Guard.Within(width, 1, ushort.MaxValue, "the print's width", "pixels");
+        Guard.Within(height, 1, ushort.MaxValue, "the print's height", "pixels");
+        if (length != (long)width * height)
+        {
+            throw new RefusalException($"The print holds {length} values; {width} × {height} pixels need {(long)width * height}.");
+        }
+    }
+
     private static void EncodeTiff(Stream stream, ushort[] linear, int width, int height)
     {
+        CheckSize(linear.Length, width, height);
         // The library closes the stream it writes to, so it gets one of its own.
         using var encoded = new MemoryStream();
         using (var tiff = Open(encoded))
@@ -73,7 +86,7 @@ public static class PrintWriter
             Buffer.BlockCopy(linear, y * width * 2, row, 0, row.Length);
             if (!tiff.WriteScanline(row, y))
             {
-                throw new RefusalException("The print cannot be written as TIFF; is the disk full?");
+                throw new RefusalException("The print cannot be written as TIFF; the disk may be full.");
             }
         }
     }

@@ -7,10 +7,15 @@ public static class WholeFile
 {
     /// <summary>Writes a file.</summary>
     /// <param name="path">Where it should be; an older file there is replaced.</param>
-    /// <param name="write">Writes the content.</param>
-    /// <exception cref="RefusalException">The folder is missing or may not be written.</exception>
+    /// <param name="write">Writes the content; it may close the stream, but then a power cut right after may lose the content. If it throws, no file is left or changed.</param>
+    /// <exception cref="RefusalException">The folder is missing, may not be written, or is full.</exception>
     public static void Write(string path, Action<Stream> write)
     {
+        if (path.Length == 0)
+        {
+            throw new RefusalException("The file to write has no name; give one.");
+        }
+
         var full = Path.GetFullPath(path);
         var directory = Path.GetDirectoryName(full);
         if (Directory.Exists(full))
@@ -23,13 +28,22 @@ public static class WholeFile
             throw new RefusalException($"There is no folder {directory} to write {Path.GetFileName(path)} into; make it first.");
         }
 
-        var temporary = Path.Combine(directory, $".{Path.GetFileName(path)}.{Environment.ProcessId}.part");
+        if (directory is "/dev" or "/dev/fd")
+        {
+            // A rename would put a plain file in a device's place.
+            throw new RefusalException($"{path} is a device; name a file in a folder of your own.");
+        }
+
+        var temporary = Path.Combine(directory, $".foramen-{Guid.NewGuid():N}.part");
         try
         {
-            using (var stream = new FileStream(temporary, FileMode.Create, FileAccess.ReadWrite, FileShare.None))
+            using (var stream = new FileStream(temporary, FileMode.CreateNew, FileAccess.ReadWrite, FileShare.None))
             {
                 write(stream);
-                stream.Flush(flushToDisk: true);
+                if (stream.CanWrite)
+                {
+                    stream.Flush(flushToDisk: true);
+                }
             }
 
             File.Move(temporary, full, overwrite: true);
@@ -38,8 +52,13 @@ public static class WholeFile
         {
             throw new RefusalException($"{path} may not be written there; choose another folder.", failure);
         }
+        catch (IOException failure)
+        {
+            throw new RefusalException($"{path} cannot be written; the disk may be full or the name too long.", failure);
+        }
         finally
         {
+            // Only the renamed file is gone by now; deleting what is not there is no error.
             File.Delete(temporary);
         }
     }

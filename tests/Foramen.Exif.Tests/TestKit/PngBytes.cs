@@ -25,6 +25,9 @@ public static class PngBytes
         ];
     }
 
+    /// <summary>A file with a chunk put behind its header.</summary>
+    public static byte[] With(byte[] png, string type, byte[] body) => [.. png.AsSpan(0, 33), .. Chunk(type, body), .. png.AsSpan(33)];
+
     private static byte[] Chunk(string type, byte[] body)
     {
         byte[] named = [.. Encoding.ASCII.GetBytes(type), .. body];
