@@ -94,6 +94,20 @@ public sealed class SheetImage
         }
     }
 
+    /// <summary>
+    /// Pixels that the photograph's long side should have for a print of a given size: one pixel of the photograph to one of the print in the middle of the
+    /// sheet. More are averaged away, fewer are felt; a decoder that can scale may stop here.
+    /// </summary>
+    /// <param name="projection">Which part of the photograph the sheet sees.</param>
+    /// <param name="longSide">Pixels along the print's long side.</param>
+    public static int PhotographLongSide(SheetProjection projection, int longSide)
+    {
+        var grid = SheetGrid.WithLongSide(projection, longSide);
+        var pixels = Math.Max(projection.Photograph.Width, projection.Photograph.Height);
+        var ratio = projection.PhotographPixelsPerMillimetre() * grid.PitchMillimetres;
+        return ratio <= 1 ? pixels : (int)Math.Ceiling(pixels / ratio);
+    }
+
     /// <summary>Illuminance of a pixel as the paper sees it; null where unknown.</summary>
     /// <exception cref="RefusalException">Outside the picture.</exception>
     public Illuminance? At(int column, int row)
