@@ -135,10 +135,10 @@ public sealed class FrameState
     public FrameMargins? Margins => Projection is { } projection && Subject is { } subject ? FrameMargins.Of(projection, subject) : null;
 
     /// <summary>Farthest pan that leaves the axis in the photograph, degrees.</summary>
-    public double MostPan => Field is { } covered ? Math.Floor(covered.Horizontal.Degrees / 2) : 0;
+    public double MostPan => Field is { } covered ? HalfDegreesDown(covered.Horizontal.Degrees / 2) : 0;
 
     /// <summary>Farthest tilt that leaves the axis in the photograph, degrees.</summary>
-    public double MostTilt => Field is { } covered ? Math.Floor(covered.Vertical.Degrees / 2) : 0;
+    public double MostTilt => Field is { } covered ? HalfDegreesDown(covered.Vertical.Degrees / 2) : 0;
 
     /// <summary>Reads the stored photograph.</summary>
     public async Task LoadAsync()
@@ -357,6 +357,9 @@ public sealed class FrameState
         .. photo.Facts.HasExposure ? Array.Empty<string>() : [Words.Frame.NoExposure],
         .. AsksField ? [Words.Frame.NoField] : Array.Empty<string>(),
     ];
+
+    // In the steps of the sliders; a last bit lost in the tangent must not cost one.
+    private static double HalfDegreesDown(double degrees) => Math.Floor((2 * degrees) + 1e-6) / 2;
 
     private static double Percent(double part) => Math.Clamp(Math.Round(100 * part, 2), -1000, 100);
 

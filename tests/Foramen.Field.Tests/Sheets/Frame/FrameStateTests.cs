@@ -146,7 +146,7 @@ public sealed class FrameStateTests : IDisposable
         var (_, state) = await CoveredAsync();
         state.Aim(500, -500);
         Assert.Equal(45, state.PanDegrees);
-        Assert.Equal(-36, state.TiltDegrees); // 75 of 100 pixels: 36.9 degrees, whole degrees kept
+        Assert.Equal(-36.5, state.TiltDegrees); // 75 of 100 pixels: 36.87 degrees, in steps of a half
     }
 
     [Fact]

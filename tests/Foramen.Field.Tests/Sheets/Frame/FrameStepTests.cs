@@ -29,7 +29,7 @@ public sealed class FrameStepTests : IDisposable
         var page = await WithPhotographAsync();
         await page.Find(".overlay").KeyDownAsync(new KeyboardEventArgs { Key = "ArrowRight" });
         await page.Find(".overlay").KeyDownAsync(new KeyboardEventArgs { Key = "ArrowUp", ShiftKey = true });
-        Assert.Contains("0.5° to the right, 5° up", page.Markup, StringComparison.Ordinal);
+        Assert.Equal("0.5° to the right, 5° up", page.Find(".pair p[role=status]").TextContent);
     }
 
     [Fact]
