@@ -34,5 +34,5 @@ builder.Services.AddSingleton<SheetScene>();
 
 var host = builder.Build();
 // The journal is read while the shell is drawn.
-_ = host.Services.GetRequiredService<JournalSession>().OpenAsync();
+_ = DemoOuting.TakeInAsync(host.Services.GetRequiredService<JournalSession>(), platform);
 await host.RunAsync();

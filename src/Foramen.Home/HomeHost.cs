@@ -6,7 +6,7 @@ using Microsoft.AspNetCore.Hosting.Server.Features;
 
 namespace Foramen.Home;
 
-/// <summary>Serves Field's files to this machine only.</summary>
+/// <summary>Serves Field's files to this machine only, and on request a demo outing for an empty journal.</summary>
 internal static class HomeHost
 {
     private const int UsualPort = 5270;
@@ -18,6 +18,13 @@ internal static class HomeHost
         if (port is < 0 or > 65535)
         {
             await Console.Error.WriteLineAsync($"The port is {port}; it should be between 0 (any free one) and 65535.");
+            return 2;
+        }
+
+        var demo = builder.Configuration["demo"];
+        if (demo is not null && !File.Exists(demo))
+        {
+            await Console.Error.WriteLineAsync($"There is no journal file {demo}; name the demo outing's file, or leave --demo out.");
             return 2;
         }
 
@@ -33,6 +40,9 @@ internal static class HomeHost
 
         app.UseMiddleware<SecurityHeaders>();
         app.MapStaticAssets();
+        // Field asks for it where its own journal is still empty, and takes no content for no demo.
+        app.MapGet("/demo/outing.jsonl", () => demo is null ? Results.NoContent() : Results.File(Path.GetFullPath(demo), "application/jsonl"));
+
         app.MapFallbackToFile("index.html");
 
         try

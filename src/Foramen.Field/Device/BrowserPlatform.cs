@@ -38,6 +38,11 @@ internal sealed partial class BrowserPlatform : IPlatform
     public (double X, double Y)? PlaceIn(string elementId, double clientX, double clientY)
         => Place(elementId, clientX, clientY) is [var x, var y] ? (x, y) : null;
 
+    public Task<string> DemoOutingAsync() => DemoOuting();
+
+    [JSImport("demoOuting", Module)]
+    private static partial Task<string> DemoOuting();
+
     [JSImport("offsetMinutes", Module)]
     private static partial int OffsetMinutes([JSMarshalAs<JSType.Number>] long unixMilliseconds);
 

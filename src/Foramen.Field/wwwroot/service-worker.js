@@ -37,5 +37,10 @@ async function answer(request) {
   url.hash = '';
   const isPage = request.mode === 'navigate' && !known.has(url.href);
   const cached = await caches.match(isPage ? index : request, { cacheName, ignoreSearch: isPage });
-  return cached ?? fetch(request);
+  return cached ?? await caches.match(plain(url), { cacheName }) ?? fetch(request);
+}
+
+// The page asks for some files by a name that holds a print of their content; the list of assets names them without it.
+function plain(url) {
+  return url.href.replace(/\.[a-z0-9]{10}(?=\.[a-z0-9]+$)/, '');
 }

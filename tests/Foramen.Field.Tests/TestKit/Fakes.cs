@@ -39,6 +39,10 @@ internal sealed class FakePlatform : IPlatform
 
     public TimeSpan OffsetAt(DateTimeOffset instant) => TimeSpan.FromHours(2);
 
+    public string Demo { get; set; } = "";
+
+    public Task<string> DemoOutingAsync() => Task.FromResult(Demo);
+
     public void Return() => Returned?.Invoke();
 }
 

@@ -92,3 +92,14 @@ addEventListener('keydown', event => {
     event.preventDefault();
   }
 });
+
+/** The demo outing that Home offers, as JSON lines; empty where it offers none. */
+export async function demoOuting() {
+  try {
+    const response = await fetch('demo/outing.jsonl');
+    return response.ok && response.headers.get('content-type') === 'application/jsonl' ? await response.text() : '';
+  } catch {
+    // No network: then there is no demo either.
+    return '';
+  }
+}
