@@ -1,7 +1,7 @@
 using Foramen.Field.Device;
 using Foramen.Field.Settings;
-using Foramen.Field.Shell;
 using Foramen.Field.Sheets;
+using Foramen.Field.Shell;
 using Foramen.Field.Storage;
 using Foramen.Field.Time;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;

@@ -1,8 +1,8 @@
 using Bunit;
 using Foramen.Field.Device;
 using Foramen.Field.Settings;
-using Foramen.Field.Shell;
 using Foramen.Field.Sheets;
+using Foramen.Field.Shell;
 using Foramen.Field.Storage;
 using Foramen.Field.Time;
 using Foramen.Journal.Bodies;
