@@ -58,6 +58,6 @@ public static partial class ReadingText
     [GeneratedRegex(@"^(?<n>\d{1,10}(\.\d{1,6})?)\s*(lx|lux)$", RegexOptions.CultureInvariant)]
     private static partial Regex LuxPattern();
 
-    [GeneratedRegex(@"^f/?(?<f>\d{1,6}(\.\d{1,3})?)[\s,]+(?<t>[\d./]{1,12}\s*(s|ms|min))[\s,]+ISO\s*(?<s>\d{1,8}(\.\d{1,3})?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^f/?(?<f>\d{1,6}(\.\d{1,3})?)[\s,]+(?<t>[\d./]{1,20}\s*(s|ms|min))[\s,]+ISO\s*(?<s>\d{1,8}(\.\d{1,3})?)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex SettingsPattern();
 }
