@@ -28,9 +28,16 @@ internal readonly record struct BottleStrength(double HarshAdditive, double Addi
 
     /// <summary>Mixed with fresh developer, which makes up this part of the mixture.</summary>
     public BottleStrength MixedWith(double freshPart, double strength)
-        => Each(activity => ((1 - freshPart) * activity) + (freshPart * strength));
+    {
+        var (kept, fresh) = (1 - freshPart, freshPart * strength);
+        return new(
+            (kept * HarshAdditive) + fresh,
+            (kept * Additive) + fresh,
+            (kept * Multiplicative) + fresh,
+            (kept * GentleMultiplicative) + fresh);
+    }
 
-    public BottleStrength Weakened(double remaining) => Each(activity => activity * remaining);
+    public BottleStrength Weakened(double remaining) => MixedWith(1 - remaining, 0);
 
     /// <summary>Narrowed to what an observation allows; where it contradicts all models the observation stands.</summary>
     public BottleStrength Seen(double activity, double uncertaintyFactor)
@@ -39,9 +46,10 @@ internal readonly record struct BottleStrength(double HarshAdditive, double Addi
         var believed = Activity;
         return high < believed.Low || low > believed.High
             ? new(low, activity, activity, high)
-            : Each(each => Math.Clamp(each, low, high));
+            : new(
+                Math.Clamp(HarshAdditive, low, high),
+                Math.Clamp(Additive, low, high),
+                Math.Clamp(Multiplicative, low, high),
+                Math.Clamp(GentleMultiplicative, low, high));
     }
-
-    private BottleStrength Each(Func<double, double> change)
-        => new(change(HarshAdditive), change(Additive), change(Multiplicative), change(GentleMultiplicative));
 }
