@@ -24,7 +24,7 @@ public sealed class ProcessState
         StopOrRinse = usual.StopOrRinse;
         StopSeconds = usual.Seconds(StopOrRinse);
         FixSeconds = usual.Seconds(BathKind.Fix);
-        WashChanges = Math.Clamp(Math.Round(usual.Seconds(BathKind.Wash) / Agitation.WashChangeSeconds), 1, 12);
+        WashChanges = Math.Clamp(Math.Round(usual.Seconds(BathKind.Wash) / BathCues.WashChangeSeconds), 1, 12);
     }
 
     /// <summary>Temperature of the developer, 10 to 32 °C.</summary>
@@ -87,7 +87,7 @@ public sealed class ProcessState
 
     /// <summary>What the hand does now; null where the sheet is in no bath.</summary>
     public AgitationCue? CueAt(DateTimeOffset now)
-        => TimeAt(now) is { } time ? Agitation.At(Bath!.Value, time.ElapsedSeconds, time.PlannedSeconds) : null;
+        => TimeAt(now) is { } time ? BathCues.At(Bath!.Value, time.ElapsedSeconds, time.PlannedSeconds) : null;
 
     /// <summary>Writes that the sheet went into the developer.</summary>
     public Task<bool> StartAsync() => sheet.WriteAsync(
@@ -106,7 +106,7 @@ public sealed class ProcessState
     private double PlannedSeconds(BathKind bath) => bath switch
     {
         BathKind.Fix => FixSeconds,
-        BathKind.Wash => WashChanges * Agitation.WashChangeSeconds,
+        BathKind.Wash => WashChanges * BathCues.WashChangeSeconds,
         _ => StopSeconds,
     };
 }

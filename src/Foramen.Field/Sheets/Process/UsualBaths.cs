@@ -50,7 +50,7 @@ public sealed class UsualBaths(Ledger ledger)
     public double Seconds(BathKind bath) => Steps.LastOrDefault(step => step.Body.Step == bath)?.Body.PlannedSeconds ?? bath switch
     {
         BathKind.Fix => 240,
-        BathKind.Wash => 4 * Agitation.WashChangeSeconds,
+        BathKind.Wash => 4 * BathCues.WashChangeSeconds,
         _ => 20,
     };
 }

@@ -48,7 +48,7 @@ public sealed class ProcessStepTests : IDisposable
         Assert.Equal("1:15", page.Find("[role=timer]").TextContent);
         Assert.Contains("Rock it", page.Find(".cue").TextContent, StringComparison.Ordinal);
         Assert.Contains((Signal.End, TimeSpan.FromSeconds(75)), field.Signals.Planned);
-        Assert.Equal([15, 30, 45, 60], field.Signals.Planned.Where(one => one.Signal == Signal.Cue).Select(one => one.After.TotalSeconds));
+        Assert.Equal([20, 30, 40, 50, 60, 70], field.Signals.Planned.Where(one => one.Signal == Signal.Cue).Select(one => one.After.TotalSeconds));
 
         field.Time.Advance(TimeSpan.FromSeconds(12.01));
         page.WaitForAssertion(() => Assert.Contains("Let it stand", page.Find(".cue").TextContent, StringComparison.Ordinal));
