@@ -47,7 +47,7 @@ public static partial class Words
             _ => "As wanted",
         };
 
-        public static string Fate(ToneFate fate) => fate == ToneFate.Burnt ? "Burnt: no detail" : "Blocked: no detail";
+        public static string Fate(ToneFate fate) => fate == ToneFate.Burnt ? "Burnt out" : "Blocked up";
 
         public static string Cause(MishapCause cause) => cause switch
         {

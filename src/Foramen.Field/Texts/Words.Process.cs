@@ -26,6 +26,8 @@ public static partial class Words
         public const string WentOnTime = "It went on when the time was over";
         public const string FixHint = "Rapid fixer needs 1 to 2 min, plain fixer 5 to 10; cold fixer is slower.";
         public const string WashHint = "Two minutes each. Changing the water counts for more than its amount; fibre paper needs more.";
+        public const string BeforeShort = "Gloves on, eyes guarded, fresh air. The safety data sheets of your chemicals come first.";
+        public const string BeforeMore = "More to mind";
         public const string Finish = "Wash is over";
         public const string Through = "The sheet is through. Look at it in good light once it has dried: wet prints look lighter and richer.";
         public const string Others = "Also running";
@@ -34,9 +36,9 @@ public static partial class Words
         /// <summary>What must be known before the first bottle is opened.</summary>
         public static IReadOnlyList<string> Before { get; } =
         [
-            "The safety data sheets of your chemicals come first; this is only a reminder.",
-            "Gloves on. Guard your eyes when you pour; in an eye, rinse with clean water for 15 minutes and get help.",
-            "Fresh air, and no food or drink beside the baths. Never keep chemicals in drinking bottles.",
+            "Guard your eyes when you pour; if it splashes in an eye, rinse with clean water for 15 minutes and get help.",
+            "No food or drink beside the baths. Never keep chemicals in drinking bottles.",
+            "Acid into water, never the other way. Never mix any bath with bleach or a household cleaner.",
             "A phone is no safelight: keep its light from the open paper.",
         ];
 
