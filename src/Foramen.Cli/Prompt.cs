@@ -27,6 +27,7 @@ internal static class Prompt
             Every number needs its unit (0.35mm, 90s). Every verb takes --json. Estimates are estimates.
             """);
         var page = new Page(output, errors);
+        root.Subcommands.Add(SunVerb.Create(page));
         root.Subcommands.Add(MeterVerb.Create(page));
         root.Subcommands.Add(CameraVerb.Create(page));
         root.Subcommands.Add(PaperVerb.Create(page));

@@ -10,4 +10,5 @@ namespace Foramen.Cli.Output;
 [JsonSerializable(typeof(ExposeReport))]
 [JsonSerializable(typeof(PreviewReport))]
 [JsonSerializable(typeof(CameraReport))]
+[JsonSerializable(typeof(SunReport))]
 internal sealed partial class ReportJson : JsonSerializerContext;

@@ -31,7 +31,7 @@ public sealed record GeographicPosition
         if (Math.Abs(latitude) is > 90 and <= 180 && Math.Abs(longitude) <= 90)
         {
             throw new RefusalException(FormattableString.Invariant(
-                $"The latitude is {latitude:0.######} °, which should be between -90 and 90 °; were latitude and longitude swapped?"));
+                $"The latitude is {latitude:0.######} °, which should be between -90 and 90 °; latitude and longitude look swapped."));
         }
 
         return new GeographicPosition(
