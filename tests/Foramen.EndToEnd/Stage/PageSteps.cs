@@ -1,9 +1,11 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace Foramen.EndToEnd.Stage;
 
 /// <summary>What the journeys do again and again.</summary>
-internal static class PageSteps
+internal static partial class PageSteps
 {
     public static async Task OpenAsync(this IPage page, string address)
     {
@@ -19,4 +21,51 @@ internal static class PageSteps
         => await page.EvaluateAsync("theme => { document.documentElement.dataset.theme = theme; }", theme);
 
     public static ILocator Primary(this IPage page) => page.Locator(".thumb .main").Last;
+
+    /// <summary>Touches the one large action once it says so.</summary>
+    public static Task PressAsync(this IPage page, string label) => page.Primary().Filter(new() { HasText = label }).ClickAsync();
+
+    /// <summary>Waits for the page of a step.</summary>
+    public static Task AtStepAsync(this IPage page, string step)
+        => page.GetByRole(AriaRole.Heading, new() { Name = step, Level = 1, Exact = true }).WaitForAsync();
+
+    /// <summary>Touches an element at fractions of its width and height.</summary>
+    public static async Task TouchAtAsync(this ILocator element, double x, double y)
+    {
+        await element.ScrollIntoViewIfNeededAsync();
+        var box = await element.BoundingBoxAsync() ?? throw new InvalidOperationException("Nothing to touch.");
+        await element.ClickAsync(new() { Position = new() { X = (float)(x * box.Width), Y = (float)(y * box.Height) } });
+    }
+
+    /// <summary>Waits until a picture is drawn.</summary>
+    public static async Task DrawnAsync(this ILocator image)
+    {
+        await image.WaitForAsync();
+        await image.EvaluateAsync("image => image.decode()");
+    }
+
+    /// <summary>What the numerals show, and the page's clock at that very moment, s.</summary>
+    public static async Task<(double Shown, double Clock, string Text)> NumeralsAsync(this IPage page)
+    {
+        var read = await page.GetByRole(AriaRole.Timer).First.EvaluateAsync<NumeralsRead>("e => ({ text: e.textContent, clock: Date.now() })");
+        return (Seconds(read.Text), read.Clock / 1000, read.Text);
+    }
+
+    /// <summary>“1:23” or “+0:07” in seconds.</summary>
+    public static double Seconds(string clock)
+    {
+        var match = ClockText().Match(clock);
+        Assert.True(match.Success, $"“{clock}” is no time.");
+        return (60 * double.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture)) + double.Parse(match.Groups[2].Value, CultureInfo.InvariantCulture);
+    }
+
+    [GeneratedRegex("^\\+?([0-9]+):([0-9]{2})$")]
+    private static partial Regex ClockText();
+
+    private sealed record NumeralsRead
+    {
+        public string Text { get; init; } = "";
+
+        public double Clock { get; init; }
+    }
 }
