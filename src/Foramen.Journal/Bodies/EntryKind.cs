@@ -63,6 +63,36 @@ public static class EntryKind
     /// <summary>A scan or photograph of the print was added.</summary>
     public const string ScanAdded = "scan.added";
 
+    /// <summary>A bottle of developer or fixer was mixed.</summary>
+    public const string BottleMixed = "bottle.mixed";
+
+    /// <summary>Used solution was poured away and fresh added.</summary>
+    public const string BottleToppedUp = "bottle.toppedUp";
+
+    /// <summary>The thermometer in a bottle was read.</summary>
+    public const string BottleWarmthRead = "bottle.warmthRead";
+
+    /// <summary>The solution stands in the open from here on.</summary>
+    public const string BottleOpened = "bottle.opened";
+
+    /// <summary>The solution stands closed from here on.</summary>
+    public const string BottleClosed = "bottle.closed";
+
+    /// <summary>A bottle was given up.</summary>
+    public const string BottleDiscarded = "bottle.discarded";
+
+    /// <summary>A sheet was developed in a bottle.</summary>
+    public const string SheetDeveloped = "sheet.developed";
+
+    /// <summary>A sheet was fixed in a bottle.</summary>
+    public const string SheetFixed = "sheet.fixed";
+
+    /// <summary>A kit was planned and its packing list kept.</summary>
+    public const string KitPlanned = "kit.planned";
+
+    /// <summary>A line of a packing list was checked off, or taken out again.</summary>
+    public const string KitPacked = "kit.packed";
+
     /// <summary>An entry was declared void.</summary>
     public const string EntryVoided = "entry.voided";
 

@@ -56,6 +56,26 @@ internal static class KitCheck
         BodyCheck.Note(paper.Note);
     }
 
+    public static void Developer(DeveloperDefinition developer)
+    {
+        BodyCheck.Optional(developer.TimeSeconds, 1, 3600, "the development time", "s");
+        BodyCheck.Optional(developer.MinimumSeconds, 1, 3600, "the shortest development time", "s");
+        BodyCheck.Optional(developer.Q10, 1, 5, "the temperature coefficient");
+        BodyCheck.Optional(developer.CapacitySquareMetresPerLitre, 0.2, 70, "the developer's capacity", "m²/l");
+        BodyCheck.Optional(developer.ActivityLimit, 0.3, 0.95, "the activity at which the developer is replaced");
+        BodyCheck.Optional(developer.AppearanceFactor, 2, 60, "the appearance factor");
+        BodyCheck.Optional(developer.OpenLossPerHour, 0, 1, "the loss per hour in the open");
+        BodyCheck.Optional(developer.ClosedLossPerDay, 0, 1, "the loss per day in a closed bottle");
+        BodyCheck.Optional(developer.KnownDays, 0, 100, "the age up to which the developer is known", "days");
+    }
+
+    public static void Fixer(FixerDefinition fixer)
+    {
+        OneOf(fixer.Kind, "the kind of fixer", "ammoniumStrong", "ammoniumPaper", "sodium");
+        BodyCheck.Optional(fixer.SilverLimitGramsPerLitre, 0.01, 20, "the silver a fixer may hold", "g/l");
+        BodyCheck.Optional(fixer.AreaLimitSquareMetresPerLitre, 0.01, 100, "the area a fixer may take", "m²/l");
+    }
+
     private static void OneOf(string? word, string what, params string[] words)
     {
         if (word is not null && !words.Contains(word))

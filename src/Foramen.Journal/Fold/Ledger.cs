@@ -33,6 +33,12 @@ public sealed class Ledger
     /// <summary>Sheets, also withdrawn ones.</summary>
     public Shelf<Sheet> Sheets { get; internal init; } = Shelf<Sheet>.Empty;
 
+    /// <summary>Bottles of developer and fixer, also those given up and those of which the mixing is not known.</summary>
+    public Shelf<Bottle> Bottles { get; internal init; } = Shelf<Bottle>.Empty;
+
+    /// <summary>Packing lists.</summary>
+    public Shelf<PackedKit> Kits { get; internal init; } = Shelf<PackedKit>.Empty;
+
     /// <summary>Entries that are void.</summary>
     public int VoidCount { get; internal init; }
 

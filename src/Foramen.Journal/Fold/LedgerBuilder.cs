@@ -12,6 +12,8 @@ internal sealed class LedgerBuilder(Ledger from)
     private readonly Shelf<Stamped<PlaceDefined>>.Builder places = from.Places.ToBuilder();
     private readonly Shelf<Outing>.Builder outings = from.Outings.ToBuilder();
     private readonly Shelf<Sheet>.Builder sheets = from.Sheets.ToBuilder();
+    private readonly Shelf<Bottle>.Builder bottles = from.Bottles.ToBuilder();
+    private readonly Shelf<PackedKit>.Builder kits = from.Kits.ToBuilder();
     private readonly ImmutableDictionary<KindVersion, int>.Builder notUnderstood = from.NotUnderstood.ToBuilder();
     private readonly ImmutableList<UnusedEntry>.Builder unused = from.Unused.ToBuilder();
     private readonly ImmutableHashSet<Ulid>.Builder voided = from.Voided.ToBuilder();
@@ -73,6 +75,8 @@ internal sealed class LedgerBuilder(Ledger from)
         Places = places.ToShelf(),
         Outings = outings.ToShelf(),
         Sheets = sheets.ToShelf(),
+        Bottles = bottles.ToShelf(),
+        Kits = kits.ToShelf(),
         VoidCount = voidCount,
         NotUnderstood = notUnderstood.ToImmutable(),
         Unused = unused.ToImmutable(),
@@ -201,11 +205,43 @@ internal sealed class LedgerBuilder(Ledger from)
             case OutingStarted said:
                 outings.Put(said.Outing, new Outing { Id = said.Outing, Started = new(order, at, said) });
                 break;
-            case SheetBody said:
-                sheets.Put(said.Sheet, SheetOf(said.Sheet).After(order, at, said));
+            case BottleBody said:
+                bottles.Put(said.Bottle, BottleOf(said.Bottle).After(order, at, said));
+                break;
+            case KitPlanned said:
+                kits.Put(said.Kit, KitOf(said.Kit).After(order, at, said));
+                break;
+            case KitPacked said:
+                kits.Put(said.Kit, KitOf(said.Kit).After(order, at, said));
+                break;
+            case DevelopedIn said:
+                MoveTo(said.Bottle, SheetOf(said.Sheet).Developed is { } earlier ? (earlier.Body.Bottle, earlier.Order) : null);
+                break;
+            case FixedIn said:
+                MoveTo(said.Bottle, SheetOf(said.Sheet).Fixed is { } before ? (before.Body.Bottle, before.Order) : null);
                 break;
         }
+
+        if (body is SheetBody ofSheet)
+        {
+            sheets.Put(ofSheet.Sheet, SheetOf(ofSheet.Sheet).After(order, at, ofSheet));
+        }
+
+        // A sheet goes through one bottle of a kind: what is said last counts.
+        void MoveTo(Ulid bottle, (Ulid Bottle, EntryOrder Order)? from)
+        {
+            if (from is { } earlier)
+            {
+                bottles.Put(earlier.Bottle, BottleOf(earlier.Bottle).Without(earlier.Order));
+            }
+
+            bottles.Put(bottle, BottleOf(bottle).After(order, at, body));
+        }
     }
+
+    private Bottle BottleOf(Ulid id) => bottles.Find(id) ?? new Bottle { Id = id };
+
+    private PackedKit KitOf(Ulid id) => kits.Find(id) ?? new PackedKit { Id = id };
 
     private Sheet SheetOf(Ulid id) => sheets.Find(id) ?? new Sheet { Id = id };
 

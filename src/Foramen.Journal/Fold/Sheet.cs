@@ -36,6 +36,12 @@ public sealed record Sheet
     /// <summary>Processing runs, oldest first.</summary>
     public ImmutableList<BathRun> Baths { get; init; } = [];
 
+    /// <summary>The bottle it was developed in, as last said.</summary>
+    public Stamped<DevelopedIn>? Developed { get; init; }
+
+    /// <summary>The bottle it was fixed in, as last said.</summary>
+    public Stamped<FixedIn>? Fixed { get; init; }
+
     /// <summary>The last judgement.</summary>
     public Stamped<PrintJudged>? Judgement { get; init; }
 
@@ -88,6 +94,8 @@ public sealed record Sheet
             BathStarted said => this with { Baths = Baths.Add(new BathRun { Started = Stamp(said) }) },
             BathStep said => WithBath(run => run with { Steps = run.Steps.Add(Stamp(said)) }),
             BathFinished said => WithBath(run => run with { Finished = Stamp(said) }),
+            DevelopedIn said => this with { Developed = Stamp(said) },
+            FixedIn said => this with { Fixed = Stamp(said) },
             PrintJudged said => this with { Judgement = Stamp(said) },
             ScanAdded said => this with { Scans = Scans.Add(Stamp(said)) },
             _ => this,

@@ -17,7 +17,7 @@ internal static class GenHistory
     private static readonly double[] ClockOffsets = [0, 0, -3600, 7200];
 
     private static readonly Gen<Move> GenMove = Gen.Select(
-        Gen.Int[0, 2], Gen.Int[0, ClockSteps.Length - 1], Gen.Int[0, 23], Gen.Int[0, 1_000_000], Gen.Int[0, 19],
+        Gen.Int[0, 2], Gen.Int[0, ClockSteps.Length - 1], Gen.Int[0, 33], Gen.Int[0, 1_000_000], Gen.Int[0, 19],
         (device, clock, what, pick, oddity) => new Move(device, clock, what, pick, oddity));
 
     public static readonly Gen<Entry[]> Histories = Gen.Select(GenMove.Array[0, 40], Gen.Int[0, ClockOffsets.Length - 1].Array[3]).Select(Play);
@@ -58,15 +58,17 @@ internal static class GenHistory
     {
         var sheet = Id(10_000 + (move.Pick % 3));
         var tone = Id(20_000 + (move.Pick / 3 % 2));
+        var bottle = Id(30_000 + (move.Pick / 7 % 2));
+        var kit = Id(40_000);
         var target = Id(1 + (move.Pick % (count + 2)));
         var stops = -(move.Pick % 4);
         switch (move.What)
         {
-            case 20:
+            case 31:
                 return ("moon.watched", 1, $$"""{"sheet":"{{sheet}}","phase":{{move.Pick}}}""");
-            case 21:
+            case 32:
                 return (EntryKind.HoleOpened, 2, """{"shutter":"new"}""");
-            case 22:
+            case 33:
                 return (EntryKind.LightChanged, 1, """{"light":"purple"}""");
         }
 
@@ -90,6 +92,16 @@ internal static class GenHistory
             15 => new BathFinished { Sheet = sheet },
             16 => new PrintJudged { Sheet = sheet, Keeper = move.Pick % 2 == 0 },
             17 => new FrameChosen { Sheet = sheet, Orientation = SheetOrientation.Upright },
+            20 => new BottleMixed { Bottle = bottle, Contents = (BottleContents)(move.Pick % 2), Name = "bottle", VolumeMillilitres = 200 + (move.Pick % 300) },
+            21 => new BottleToppedUp { Bottle = bottle, PouredMillilitres = move.Pick % 40, FreshMillilitres = move.Pick % 50 },
+            22 => new BottleWarmthRead { Bottle = bottle, TemperatureCelsius = 15 + (move.Pick % 10), SecondsAgo = move.Pick % 7 == 0 ? 20 : null },
+            23 => new BottleOpened { Bottle = bottle },
+            24 => new BottleClosed { Bottle = bottle },
+            25 => new BottleDiscarded { Bottle = bottle },
+            26 or 27 => new DevelopedIn { Sheet = sheet, Bottle = bottle, TemperatureCelsius = 15 + (move.Pick % 10), AppearedAfterSeconds = move.Pick % 3 == 0 ? 10 : null },
+            28 => new FixedIn { Sheet = sheet, Bottle = bottle },
+            29 => new KitPlanned { Kit = kit, Name = "kit", Lines = ["paper", $"{move.Pick % 5} gloves"] },
+            30 => new KitPacked { Kit = kit, Line = move.Pick % 3, Packed = move.Pick % 2 == 0 },
             18 or 19 => new EntryVoided { Entry = target },
             _ => new EntryAmended { Entry = target, Body = Amended(move, sheet) },
         };

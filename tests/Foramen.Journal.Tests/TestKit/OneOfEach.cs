@@ -14,6 +14,9 @@ internal static class OneOfEach
     public static readonly Ulid Paper = Id(904);
     public static readonly Ulid Place = Id(905);
     public static readonly Ulid Outing = Id(906);
+    public static readonly Ulid Bottle = Id(907);
+    public static readonly Ulid Fixer = Id(908);
+    public static readonly Ulid Kit = Id(909);
     public static readonly string ContentHash = new('a', 64);
 
     public static IReadOnlyList<EntryBody> Bodies =>
@@ -71,7 +74,7 @@ internal static class OneOfEach
         new HoleOpened { Sheet = Sheet, LightStops = 0, Light = LightWord.Sun, SecondsAgo = 1 },
         new LightChanged { Sheet = Sheet, LightStops = -2, Light = LightWord.Cloud, SecondsAgo = 3.5 },
         new HoleClosed { Sheet = Sheet, SecondsAgo = 2 },
-        new BathStarted { Sheet = Sheet, TemperatureCelsius = 19.5, Note = "third sheet of this bottle" },
+        new BathStarted { Sheet = Sheet, TemperatureCelsius = 19.5, Bottle = Bottle, Note = "third sheet of this bottle" },
         new BathStep { Sheet = Sheet, Step = BathKind.Developer, PlannedSeconds = 90, SecondsAgo = 1 },
         new BathFinished { Sheet = Sheet, SecondsAgo = 1 },
         new PrintJudged
@@ -80,6 +83,30 @@ internal static class OneOfEach
             Causes = [MishapCause.Light, MishapCause.Motion], Note = "good sky",
         },
         new ScanAdded { Sheet = Sheet, ContentHash = ContentHash, WidthPixels = 6000, HeightPixels = 4800, MediaType = "image/png", ByteCount = 9, DotsPerInch = 1200 },
+        new BottleMixed
+        {
+            Bottle = Bottle, Contents = BottleContents.Developer, Name = "half a litre", VolumeMillilitres = 500, CapacityMillilitres = 550, CoveringMillilitres = 150,
+            WaterParts = 9, TemperatureCelsius = 20, Note = "tap water", SecondsAgo = 60,
+            Developer = new DeveloperDefinition
+            {
+                TimeSeconds = 75, MinimumSeconds = 70, Q10 = 2.1, CapacitySquareMetresPerLitre = 5.7, ActivityLimit = 0.6, AppearanceFactor = 7.5, OpenLossPerHour = 0.02,
+                ClosedLossPerDay = 0.01, KnownDays = 30,
+            },
+            Fixer = new FixerDefinition { Kind = "ammoniumPaper", SilverLimitGramsPerLitre = 2, AreaLimitSquareMetresPerLitre = 2.73 },
+        },
+        new BottleToppedUp { Bottle = Bottle, PouredMillilitres = 28.5, FreshMillilitres = 30, Strength = 1, SecondsAgo = 5 },
+        new BottleWarmthRead { Bottle = Bottle, TemperatureCelsius = 18.5, SecondsAgo = 2 },
+        new BottleOpened { Bottle = Bottle, SecondsAgo = 60 },
+        new BottleClosed { Bottle = Bottle, SecondsAgo = 60 },
+        new BottleDiscarded { Bottle = Bottle, Why = "brown as coffee; into the waste can", SecondsAgo = 1 },
+        new DevelopedIn
+        {
+            Sheet = Sheet, Bottle = Bottle, TemperatureCelsius = 18.5, DevelopedSeconds = 92, AppearedAfterSeconds = 11, LostMillilitres = 1.5, MeanDensity = 0.8,
+            Colour = DeveloperColour.Straw, SecondsAgo = 10,
+        },
+        new FixedIn { Sheet = Sheet, Bottle = Fixer, TemperatureCelsius = 17 },
+        new KitPlanned { Kit = Kit, Name = "ten sheets at the basin", Lines = ["10 sheets of paper in a lightproof box", "gloves"] },
+        new KitPacked { Kit = Kit, Line = 1, Packed = true },
         new EntryVoided { Entry = Id(7), Why = "touched by mistake" },
         new EntryAmended { Entry = Id(8), Body = JsonDocument.Parse("""{"sheet":"01JTAMR500000000000000000R"}""").RootElement, Why = "wrong sheet" },
     ];

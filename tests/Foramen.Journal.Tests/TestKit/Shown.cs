@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;
 
 namespace Foramen.Journal.Tests.TestKit;
@@ -16,6 +17,8 @@ internal static class Shown
             ledger.Places,
             ledger.Outings,
             ledger.Sheets,
+            Bottles = ledger.Bottles.All.Select(Bottle),
+            ledger.Kits,
             ledger.VoidCount,
             ledger.Unused,
             NotUnderstood = ledger.NotUnderstood.Select(pair => $"{pair.Key.Kind} {pair.Key.Version}: {pair.Value}").Order(StringComparer.Ordinal),
@@ -23,6 +26,14 @@ internal static class Shown
             Set = Set(ledger.Entries),
         },
         Options);
+
+    private static object Bottle(Bottle bottle) => new
+    {
+        bottle.Id,
+        bottle.Mixed,
+        bottle.Discarded,
+        Happenings = bottle.Happenings.Select(happening => $"{happening.Order.Id} {happening.At:O} {BodyJson.Write(happening.Said)}"),
+    };
 
     public static string Set(EntrySet set) => JsonSerializer.Serialize(
         new
