@@ -24,29 +24,44 @@ internal readonly struct ConvolutionSource(ReadOnlyMemory<float> values, ReadOnl
     /// <summary>One pixel.</summary>
     public bool IsKnown(int column, int row) => known.IsEmpty || known.Span[(row * width) + column] != 0;
 
-    /// <summary>Whether a block is known throughout; its part beyond the edges is not.</summary>
-    public bool IsKnown(int fromRow, int toRow, int fromColumn, int columns)
-    {
-        if (fromRow < 0 || toRow >= height || fromColumn < 0 || fromColumn + columns > width)
-        {
-            return false;
-        }
+    /// <summary>Whether any pixel of a stretch of a row is known.</summary>
+    public bool AnyKnown(int row, int column, int count)
+        => known.IsEmpty || known.Span.Slice((row * width) + column, count).ContainsAnyExcept((byte)0);
 
+    /// <summary>The first and the last column, counted from the first given, in which a block has unknown pixels; the part beyond the edges does not count.</summary>
+    /// <returns>First after last if there are none.</returns>
+    public (int First, int Last) UnknownColumns(int fromRow, int toRow, int fromColumn, int columns)
+    {
+        var (first, last) = (int.MaxValue, -1);
         if (known.IsEmpty)
         {
-            return true;
+            return (first, last);
         }
 
-        for (var row = fromRow; row <= toRow; row++)
+        var start = Math.Max(0, fromColumn);
+        var length = Math.Min(width, fromColumn + columns) - start;
+        for (var row = Math.Max(0, fromRow); row <= Math.Min(height - 1, toRow); row++)
         {
-            if (known.Span.Slice((row * width) + fromColumn, columns).Contains((byte)0))
+            var flags = known.Span.Slice((row * width) + start, length);
+            if (flags.IndexOf((byte)0) is >= 0 and var found)
             {
-                return false;
+                first = Math.Min(first, found + start - fromColumn);
+                last = Math.Max(last, flags.LastIndexOf((byte)0) + start - fromColumn);
             }
         }
 
-        return true;
+        return (first, last);
     }
+
+    /// <summary>The pixels of a stretch of a row about which a kernel stays within the plane: from the first index up to, not including, the second.</summary>
+    public (int From, int To) InnerColumns(int row, int column, int count, int half)
+        => row < half || row >= height - half
+            ? (count, count)
+            : (Math.Clamp(half - column, 0, count), Math.Clamp(width - half - column, 0, count));
+
+    /// <summary>How far from a pixel the plane goes on, up to the kernel's half width.</summary>
+    public (int Left, int Right, int Above, int Below) Reach(int row, int column, int half)
+        => (Math.Min(half, column), Math.Min(half, width - 1 - column), Math.Min(half, row), Math.Min(half, height - 1 - row));
 
     /// <summary>Adds a stretch of two rows (or gives one, if both are the same), zero beyond the edges.</summary>
     public void AddedRows(int above, int below, int fromColumn, Span<float> line)

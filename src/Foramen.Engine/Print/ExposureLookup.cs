@@ -42,4 +42,14 @@ internal sealed class ExposureLookup
         var low = values[index];
         return low + (part * (values[index + 1] - low));
     }
+
+    /// <summary>Puts the values of a row of exposures in their place.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    public void Read(Span<float> exposures)
+    {
+        for (var i = 0; i < exposures.Length; i++)
+        {
+            exposures[i] = At(exposures[i]);
+        }
+    }
 }

@@ -13,13 +13,16 @@ namespace Foramen.Engine.Print;
 internal sealed class FoldedKernel
 {
     /// <summary>Columns treated at a time, so that the added rows stay in the innermost cache.</summary>
-    public const int TileWidth = 256;
+    public const int TileWidth = 512;
 
     // Vectors kept in registers at a time.
     private const int Lanes = 4;
 
     private readonly float[] quarter;
     private readonly int[] reach;
+
+    // Weights summed over all rows above and columns left of a corner.
+    private readonly double[] summed;
 
     /// <summary>Folds a kernel.</summary>
     public FoldedKernel(HoleImageKernel kernel)
@@ -37,6 +40,17 @@ internal sealed class FoldedKernel
                 reach[y] = weight > 0 ? x : reach[y];
             }
         }
+
+        var corners = kernel.Size + 1;
+        summed = new double[corners * corners];
+        for (var y = 1; y < corners; y++)
+        {
+            for (var x = 1; x < corners; x++)
+            {
+                summed[(y * corners) + x] = kernel.Weights[((y - 1) * kernel.Size) + x - 1]
+                    + summed[(y * corners) + x - 1] + summed[((y - 1) * corners) + x] - summed[((y - 1) * corners) + x - 1];
+            }
+        }
     }
 
     /// <summary>Pixels from the middle to the edge.</summary>
@@ -47,6 +61,18 @@ internal sealed class FoldedKernel
 
     /// <summary>Floats of scratch that <see cref="Tile"/> needs.</summary>
     public int ScratchLength => (HalfWidth + 1) * LineLength;
+
+    /// <summary>The weights within a rectangle about the middle.</summary>
+    /// <param name="left">Columns to the left of the middle, at most <see cref="HalfWidth"/>.</param>
+    /// <param name="right">Columns to the right.</param>
+    /// <param name="above">Rows above.</param>
+    /// <param name="below">Rows below.</param>
+    public float WeightWithin(int left, int right, int above, int below)
+    {
+        var corners = (2 * HalfWidth) + 2;
+        double At(int x, int y) => summed[((HalfWidth + y) * corners) + HalfWidth + x];
+        return (float)(At(right + 1, below + 1) - At(-left, below + 1) - At(right + 1, -above) + At(-left, -above));
+    }
 
     /// <summary>
     /// The sum of weights times values for up to <see cref="TileWidth"/> columns of one row. The scratch holds added rows: at line y the source row y above

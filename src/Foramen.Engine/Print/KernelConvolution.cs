@@ -57,7 +57,7 @@ public static class KernelConvolution
             (from, to) =>
             {
                 var scratch = ArrayPool<float>.Shared.Rent(folded.ScratchLength);
-                var sums = ArrayPool<float>.Shared.Rent(2 * folded.LineLength);
+                var sums = ArrayPool<float>.Shared.Rent(folded.LineLength);
                 for (var row = from; row < to; row++)
                 {
                     var into = destination.Span.Slice(row * width, width);
@@ -78,31 +78,66 @@ public static class KernelConvolution
     private static void Tile(ConvolutionSource source, FoldedKernel kernel, int column, int row, Span<float> into, float[] scratch, float[] sums)
     {
         var half = kernel.HalfWidth;
-        var (from, count) = (column - half, into.Length + (2 * half));
-        for (var y = 0; y <= half; y++)
+        if (!source.AnyKnown(row, column, into.Length))
         {
-            var line = scratch.AsSpan(y * kernel.LineLength, count);
-            source.AddedRows(row - y, row + y, from, line);
-        }
-
-        kernel.Tile(scratch, sums, into.Length);
-        sums.AsSpan(0, into.Length).CopyTo(into);
-        if (source.IsKnown(row - half, row + half, from, count))
-        {
+            into.Clear();
             return;
         }
 
-        // The weights that fell on known pixels, by the same road.
-        for (var y = 0; y <= half; y++)
+        Sum(source, kernel, column, row, into.Length, false, scratch, sums);
+        sums.AsSpan(0, into.Length).CopyTo(into);
+        var (first, last) = source.UnknownColumns(row - half, row + half, column - half, into.Length + (2 * half));
+        var (from, to) = (into.Length, into.Length);
+        if (first <= last)
         {
-            source.AddedKnown(row - y, row + y, from, scratch.AsSpan(y * kernel.LineLength, count));
+            // Only pixels the unknown ones reach.
+            (from, to) = (Math.Max(0, first - (2 * half)), Math.Min(into.Length, last + 1));
+            Normalise(source, kernel, column + from, row, into[from..to], scratch, sums);
         }
 
-        var weights = sums.AsSpan(kernel.LineLength);
-        kernel.Tile(scratch, weights, into.Length);
+        // Of the others those near the plane's edge: all of a row near its top or bottom, the first and last few of any other.
+        var (leftEnd, rightStart) = source.InnerColumns(row, column, into.Length, half);
+        DivideByWeightWithin(source, kernel, column, row, into, 0, Math.Min(leftEnd, from));
+        DivideByWeightWithin(source, kernel, column, row, into, to, leftEnd);
+        DivideByWeightWithin(source, kernel, column, row, into, Math.Max(leftEnd, rightStart), from);
+        DivideByWeightWithin(source, kernel, column, row, into, Math.Max(to, Math.Max(leftEnd, rightStart)), into.Length);
+    }
+
+    private static void DivideByWeightWithin(ConvolutionSource source, FoldedKernel kernel, int column, int row, Span<float> into, int from, int to)
+    {
+        for (var i = from; i < to; i++)
+        {
+            var (left, right, above, below) = source.Reach(row, column + i, kernel.HalfWidth);
+            into[i] /= kernel.WeightWithin(left, right, above, below);
+        }
+    }
+
+    private static void Sum(ConvolutionSource source, FoldedKernel kernel, int column, int row, int count, bool ofKnown, float[] scratch, float[] sums)
+    {
+        var half = kernel.HalfWidth;
+        for (var y = 0; y <= half; y++)
+        {
+            var line = scratch.AsSpan(y * kernel.LineLength, count + (2 * half));
+            if (ofKnown)
+            {
+                source.AddedKnown(row - y, row + y, column - half, line);
+            }
+            else
+            {
+                source.AddedRows(row - y, row + y, column - half, line);
+            }
+        }
+
+        kernel.Tile(scratch, sums, count);
+    }
+
+    /// <summary>Divides by the weights that fell on known pixels, which are summed by the same road.</summary>
+    private static void Normalise(ConvolutionSource source, FoldedKernel kernel, int column, int row, Span<float> into, float[] scratch, float[] sums)
+    {
+        Sum(source, kernel, column, row, into.Length, true, scratch, sums);
         for (var i = 0; i < into.Length; i++)
         {
-            into[i] = source.IsKnown(column + i, row) ? into[i] / weights[i] : 0;
+            into[i] = source.IsKnown(column + i, row) ? into[i] / sums[i] : 0;
         }
     }
 }

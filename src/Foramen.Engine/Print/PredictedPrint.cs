@@ -1,4 +1,4 @@
-using System.Runtime.CompilerServices;
+using System.Numerics.Tensors;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
 
@@ -135,14 +135,12 @@ public sealed class PredictedPrint
                 {
                     ReadExposure(row, line);
                     var into = codes.Span.Slice(row * Width, Width);
-                    for (var i = 0; i < into.Length; i++)
-                    {
-                        into[i] = lookup.At(line[i]);
-                    }
+                    lookup.Read(line, into);
 
-                    foreach (var i in Unknown(row))
+                    var flags = FlagsIfUnknown(row);
+                    for (var i = 0; i < flags.Length; i++)
                     {
-                        into[i] = Hatch(i, row);
+                        into[i + border] = flags[i] == 0 ? Hatch(i, row) : into[i + border];
                     }
                 }
             },
@@ -177,9 +175,13 @@ public sealed class PredictedPrint
                         into[(4 * i) + 3] = 255;
                     }
 
-                    foreach (var i in Unknown(row))
+                    var flags = FlagsIfUnknown(row);
+                    for (var i = 0; i < flags.Length; i++)
                     {
-                        into.Slice(4 * i, 3).Fill(Hatch(i, row));
+                        if (flags[i] == 0)
+                        {
+                            into.Slice(4 * (i + border), 3).Fill(Hatch(i, row));
+                        }
                     }
                 }
             },
@@ -203,9 +205,10 @@ public sealed class PredictedPrint
             into[i] = (ushort)Math.Min(65535, (reflectance.At(line[i]) * scale) + 0.5f);
         }
 
-        foreach (var i in Unknown(row))
+        var flags = FlagsIfUnknown(row);
+        for (var i = 0; i < flags.Length; i++)
         {
-            into[i] = 0;
+            into[i + border] = flags[i] == 0 ? (ushort)0 : into[i + border];
         }
     }
 
@@ -215,7 +218,6 @@ public sealed class PredictedPrint
         => column < border || row < border || column >= Width - border || row >= Height - border;
 
     /// <summary>Effective exposure of a row, border included; that of the flash alone where the image is unknown.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void ReadExposure(int row, Span<float> line)
     {
         line.Fill(borderExposure);
@@ -232,40 +234,28 @@ public sealed class PredictedPrint
         var flash = (float)exposure.Flash.LuxSeconds;
         if (flash == 0 || !exposure.FlashThroughHole)
         {
-            for (var i = 0; i < inner.Length; i++)
-            {
-                inner[i] = (lux[i] * seconds) + flash;
-            }
-
-            return;
+            inner.Fill(flash);
         }
-
-        image.ReadFalloff(own, inner);
-        for (var i = 0; i < inner.Length; i++)
+        else
         {
-            inner[i] = (lux[i] * seconds) + (inner[i] * flash);
+            image.ReadFalloff(own, inner);
+            TensorPrimitives.Multiply(inner, flash, inner);
         }
+
+        TensorPrimitives.MultiplyAddEstimate(lux, seconds, inner, inner);
     }
 
-    private List<int> Unknown(int row)
+    /// <summary>The flags of a row of the picture if any of it is unknown; empty otherwise.</summary>
+    private ReadOnlySpan<byte> FlagsIfUnknown(int row)
     {
         var own = row - border;
-        var found = new List<int>();
         if (own < 0 || own >= image.Grid.Height || image.KnownMemory.IsEmpty)
         {
-            return found;
+            return default;
         }
 
         var flags = image.KnownMemory.Span.Slice(own * image.Grid.Width, image.Grid.Width);
-        for (var i = flags.IndexOf((byte)0); i >= 0 && i < flags.Length; i++)
-        {
-            if (flags[i] == 0)
-            {
-                found.Add(i + border);
-            }
-        }
-
-        return found;
+        return flags.Contains((byte)0) ? flags : default;
     }
 
     private float[] Plane(ExposureLookup lookup, CancellationToken cancellation)
@@ -280,14 +270,12 @@ public sealed class PredictedPrint
                 {
                     var line = plane.AsSpan(row * Width, Width);
                     ReadExposure(row, line);
-                    for (var i = 0; i < line.Length; i++)
-                    {
-                        line[i] = lookup.At(line[i]);
-                    }
+                    lookup.Read(line);
 
-                    foreach (var i in Unknown(row))
+                    var flags = FlagsIfUnknown(row);
+                    for (var i = 0; i < flags.Length; i++)
                     {
-                        line[i] = float.NaN;
+                        line[i + border] = flags[i] == 0 ? float.NaN : line[i + border];
                     }
                 }
             },

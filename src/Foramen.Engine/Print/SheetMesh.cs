@@ -1,5 +1,5 @@
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using Foramen.Engine.Camera;
 
 namespace Foramen.Engine.Print;
@@ -16,7 +16,10 @@ internal sealed class SheetMesh
 {
     // A cell is no wider than this part of the focal distance or the wall's radius, and no wider than some pixels.
     private const double WidestCell = 1 / 60.0;
-    private const int MostPixelsInCell = 8;
+    private const int MostPixelsInCell = 16;
+
+    // Pixels sampled at a time; cells are a whole number of them unless they are smaller.
+    private const int Lanes = 4;
 
     private readonly SheetProjection projection;
     private readonly SheetGrid grid;
@@ -27,6 +30,7 @@ internal sealed class SheetMesh
     private readonly int columns;
     private readonly Node[] nodes;
     private readonly float axis;
+    private readonly MapReader reads;
 
     /// <summary>Computes the mesh.</summary>
     /// <param name="projection">Where points of the sheet look.</param>
@@ -43,11 +47,13 @@ internal sealed class SheetMesh
         this.sourceWidth = sourceWidth;
         this.sourceHeight = sourceHeight;
         axis = (float)projection.Camera.AxisFactor;
+        reads = new MapReader(sourceWidth, sourceHeight);
         Width = grid.Width + (2 * margin);
         Height = grid.Height + (2 * margin);
         var camera = projection.Camera;
         var shortest = Math.Min(camera.FocalDistance.Millimetres, camera.Shape.WallRadius?.Millimetres ?? double.MaxValue);
         cell = (int)Math.Clamp(shortest * WidestCell / grid.PitchMillimetres, 1, MostPixelsInCell);
+        cell = cell >= Lanes ? cell / Lanes * Lanes : cell;
         columns = (Width / cell) + 2;
         var rows = (Height / cell) + 2;
         nodes = new Node[columns * rows];
@@ -106,11 +112,11 @@ internal sealed class SheetMesh
         {
             var (place, across) = Math.DivRem(column + margin, cell);
             var index = (line * columns) + place;
-            var left = Mix(nodes[index].Light, nodes[index + columns].Light, part);
-            var step = (Mix(nodes[index + 1].Light, nodes[index + 1 + columns].Light, part) - left) / cell;
+            var left = Mix(nodes[index].Light, nodes[index + columns].Light, part) / axis;
+            var step = ((Mix(nodes[index + 1].Light, nodes[index + 1 + columns].Light, part) / axis) - left) / cell;
             for (; across < cell && column < into.Length; across++, column++)
             {
-                into[column] = (left + (across * step)) / axis;
+                into[column] = left + (across * step);
             }
         }
     }
@@ -159,9 +165,18 @@ internal sealed class SheetMesh
     private void FillCell(ReadOnlySpan<float> source, Span<float> into, Node left, Node right)
     {
         var (stepX, stepY, stepLight) = ((right.X - left.X) / cell, (right.Y - left.Y) / cell, (right.Light - left.Light) / cell);
-        for (var i = 0; i < into.Length; i++)
+        var i = 0;
+        for (; i + Lanes <= into.Length; i += Lanes)
         {
-            into[i] = (left.Light + (i * stepLight)) * Sample(source, left.X + (i * stepX), left.Y + (i * stepY));
+            var place = Vector128.Create(0f, 1, 2, 3) + Vector128.Create((float)i);
+            var light = Vector128.Create(left.Light) + (place * stepLight);
+            var values = reads.Sample4(source, Vector128.Create(left.X) + (place * stepX), Vector128.Create(left.Y) + (place * stepY));
+            (light * values).StoreUnsafe(ref into[i]);
+        }
+
+        for (; i < into.Length; i++)
+        {
+            into[i] = (left.Light + (i * stepLight)) * reads.Sample(source, left.X + (i * stepX), left.Y + (i * stepY));
         }
     }
 
@@ -172,29 +187,12 @@ internal sealed class SheetMesh
         {
             var node = At(column + i, row);
             var inside = node.Outside == 0;
-            into[i] = inside ? node.Light * Sample(source, node.X, node.Y) : 0;
+            into[i] = inside ? node.Light * reads.Sample(source, node.X, node.Y) : 0;
             flags[i] = inside ? (byte)1 : (byte)0;
             known += inside ? 1 : 0;
         }
 
         return known;
-    }
-
-    /// <summary>Between four pixels of the map; within half a pixel of its edge, the edge's own.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private float Sample(ReadOnlySpan<float> source, float x, float y)
-    {
-        x = Math.Clamp(x, 0, sourceWidth - 1);
-        y = Math.Clamp(y, 0, sourceHeight - 1);
-        var column = Math.Min((int)x, Math.Max(0, sourceWidth - 2));
-        var row = Math.Min((int)y, Math.Max(0, sourceHeight - 2));
-        var right = sourceWidth > 1 ? 1 : 0;
-        var down = sourceHeight > 1 ? sourceWidth : 0;
-        var (partX, partY) = (x - column, y - row);
-        ref var corner = ref Unsafe.Add(ref MemoryMarshal.GetReference(source), (row * sourceWidth) + column);
-        var top = Mix(corner, Unsafe.Add(ref corner, right), partX);
-        var bottom = Mix(Unsafe.Add(ref corner, down), Unsafe.Add(ref corner, down + right), partX);
-        return Mix(top, bottom, partY);
     }
 
     /// <summary>The exact place of a pixel, counted with margins.</summary>
