@@ -33,6 +33,10 @@ public sealed record SheetGrid
         return new SheetGrid(Math.Max(1, (int)Math.Round(width / pitch)), Math.Max(1, (int)Math.Round(height / pitch)), pitch);
     }
 
+    /// <summary>A grid over at least the same area about the same middle with pixels so many times as wide.</summary>
+    internal SheetGrid Coarser(int factor)
+        => new((Width + factor - 1) / factor, (Height + factor - 1) / factor, PitchMillimetres * factor);
+
     /// <summary>Across the picture, mm to the right of its middle, of a column; halves lie between pixels.</summary>
     public double XMillimetres(double column) => (column + 0.5 - (Width / 2.0)) * PitchMillimetres;
 

@@ -11,6 +11,10 @@ namespace Foramen.Engine.Print;
 /// </summary>
 public sealed class SheetImage
 {
+    // Pixels from the middle of the spot to where most of its light is inside. More would cost time with the square of the number and show nothing: the image
+    // has no finer detail.
+    private const double MostPixelsToTheSpot = 16;
+
     private readonly float[] illuminance;
     private readonly byte[]? known;
     private readonly SheetMesh mesh;
@@ -57,6 +61,15 @@ public sealed class SheetImage
     {
         CheckShape(scene, projection.Photograph);
         var grid = SheetGrid.WithLongSide(projection, longSide);
+        var factor = spread is null ? 1 : SpotInPixels(spread, grid) / MostPixelsToTheSpot;
+        return factor <= 1
+            ? MakeOn(scene, projection, grid, spread, progress, cancellation)
+            : MakeOn(scene, projection, grid.Coarser((int)Math.Ceiling(factor)), spread, progress, cancellation).EnlargedTo(grid, cancellation);
+    }
+
+    private static SheetImage MakeOn(
+        LuminanceMap scene, SheetProjection projection, SheetGrid grid, PointSpread? spread, IProgress<double>? progress, CancellationToken cancellation)
+    {
         var kernel = spread is null ? null : HoleImageKernel.Of(spread, grid.PitchMillimetres);
         var margin = kernel?.HalfWidth ?? 0;
         var source = Reduce(scene, projection, grid);
@@ -126,6 +139,48 @@ public sealed class SheetImage
 
     /// <summary>The flags for loops that outlive a span.</summary>
     internal ReadOnlyMemory<byte> KnownMemory => known;
+
+    private static double SpotInPixels(PointSpread spread, SheetGrid grid)
+        => spread.DiameterHolding(HoleImageKernel.UsualEnergy).Millimetres / 2 / grid.PitchMillimetres;
+
+    /// <summary>The same image on a finer grid, straight between the pixels it has; the spot spans so many of them that nothing bends between.</summary>
+    private SheetImage EnlargedTo(SheetGrid finer, CancellationToken cancellation)
+    {
+        var factor = (float)(Grid.PitchMillimetres / finer.PitchMillimetres);
+        var reads = new MapReader(Grid.Width, Grid.Height);
+        var coverage = known is null ? null : Array.ConvertAll(known, flag => (float)flag);
+        var lux = GC.AllocateUninitializedArray<float>(finer.Width * finer.Height);
+        var flags = known is null ? null : new byte[lux.Length];
+        float Place(int pixel, int pixels, int own) => ((pixel + 0.5f - (pixels / 2f)) / factor) + (own / 2f) - 0.5f;
+        RowWork.Run(
+            finer.Height,
+            32,
+            (from, to) =>
+            {
+                for (var row = from; row < to; row++)
+                {
+                    var y = Place(row, finer.Height, Grid.Height);
+                    for (var column = 0; column < finer.Width; column++)
+                    {
+                        var x = Place(column, finer.Width, Grid.Width);
+                        var index = (row * finer.Width) + column;
+                        var value = reads.Sample(illuminance, x, y);
+                        if (coverage is not null && flags is not null)
+                        {
+                            // Unknown pixels hold zero and must darken nothing; half covered is the edge.
+                            var part = reads.Sample(coverage, x, y);
+                            flags[index] = part >= 0.5f ? (byte)1 : (byte)0;
+                            value = part >= 0.5f ? value / part : 0;
+                        }
+
+                        lux[index] = value;
+                    }
+                }
+            },
+            null,
+            cancellation);
+        return new SheetImage(finer, Projection, lux, flags, new SheetMesh(Projection, finer, 0, Grid.Width, Grid.Height, cancellation));
+    }
 
     private static void CheckShape(LuminanceMap scene, PhotographField photograph)
     {

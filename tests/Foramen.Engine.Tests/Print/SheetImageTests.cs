@@ -165,6 +165,36 @@ public class SheetImageTests
         }
     }
 
+    // A print with many pixels to the spot is worked out on fewer and enlarged: it must not differ from one with half as many pixels that is not.
+    [Fact]
+    public void A_larger_print_is_the_same_picture()
+    {
+        var values = new float[400 * 300];
+        for (var i = 0; i < values.Length; i++)
+        {
+            values[i] = (i % 400 / 25 % 2 == 0 ? 100 : 1000) + (i / 400);
+        }
+
+        var scene = LuminanceMap.FromValues(400, 300, values);
+        var projection = SheetProjection.Of(Flat(0.35, 60, 20, 16), PhotographField.FromHorizontalAngle(400, 300, Angle.FromDegrees(16)));
+        var spread = PointSpread.Of(Mm(0.35), Mm(60), PaperLight.Monochromatic(450));
+        var small = SheetImage.Make(scene, projection, 700, spread, null, TestContext.Current.CancellationToken);
+        var large = SheetImage.Make(scene, projection, 1400, spread, null, TestContext.Current.CancellationToken);
+        var bright = projection.Camera.ImageIlluminance(Luminance.FromCandelasPerSquareMetre(1000), SheetPoint.Middle).Lux;
+        Assert.Equal(1400 * 1120, large.Lux.Length);
+        Assert.Equal(small.KnownShare, large.KnownShare, 0.005);
+        for (var row = 5; row < small.Grid.Height - 5; row += 7)
+        {
+            for (var column = 5; column < small.Grid.Width - 5; column += 7)
+            {
+                if (small.At(column, row) is { } light && large.At(2 * column, 2 * row) is { } a && large.At((2 * column) + 1, (2 * row) + 1) is { } b)
+                {
+                    Assert.Equal(light.Lux, (a.Lux + b.Lux) / 2, 0.006 * bright);
+                }
+            }
+        }
+    }
+
     [Fact]
     public void A_map_of_another_shape_is_refused()
         => Assert.Throws<RefusalException>(() => SheetImage.Make(Even(1, 300, 400), SheetProjection.Of(Flat(0.35, 60, 100, 80), Wide), 100, cancellation: TestContext.Current.CancellationToken));
