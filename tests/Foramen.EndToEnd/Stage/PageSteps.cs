@@ -51,15 +51,35 @@ internal static partial class PageSteps
         return (Seconds(read.Text), read.Clock / 1000, read.Text);
     }
 
-    /// <summary>“1:23” or “+0:07” in seconds.</summary>
-    public static double Seconds(string clock)
+    /// <summary>What the numerals show when they next change, s, negative where it is over; and the page's clock at that very moment.</summary>
+    public static async Task<(double Shown, DateTimeOffset Clock)> NextSecondAsync(this IPage page)
+    {
+        var read = await page.GetByRole(AriaRole.Timer).First.EvaluateAsync<NumeralsRead>(
+            """
+            e => new Promise(resolve => new MutationObserver((_, observer) => {
+              observer.disconnect();
+              resolve({ text: e.textContent, clock: Date.now() });
+            }).observe(e, { characterData: true, childList: true, subtree: true }))
+            """);
+        return (Seconds(read.Text), DateTimeOffset.FromUnixTimeMilliseconds((long)read.Clock));
+    }
+
+    /// <summary>Goes to a step of this sheet by the rail.</summary>
+    public static async Task GotoStepAsync(this IPage page, string step)
+    {
+        await page.Locator(".rail").GetByRole(AriaRole.Link, new() { Name = step }).ClickAsync();
+        await page.AtStepAsync(step);
+    }
+
+    private static double Seconds(string clock)
     {
         var match = ClockText().Match(clock);
         Assert.True(match.Success, $"“{clock}” is no time.");
-        return (60 * double.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture)) + double.Parse(match.Groups[2].Value, CultureInfo.InvariantCulture);
+        var seconds = (60 * double.Parse(match.Groups[2].Value, CultureInfo.InvariantCulture)) + double.Parse(match.Groups[3].Value, CultureInfo.InvariantCulture);
+        return match.Groups[1].Length > 0 ? -seconds : seconds;
     }
 
-    [GeneratedRegex("^\\+?([0-9]+):([0-9]{2})$")]
+    [GeneratedRegex("^(\\+?)([0-9]+):([0-9]{2})$")]
     private static partial Regex ClockText();
 
     private sealed record NumeralsRead

@@ -5,33 +5,49 @@ using Foramen.Journal.Kit;
 
 namespace Foramen.EndToEnd.Stage;
 
-/// <summary>A journal file with Box A, a direct-positive paper, and one sheet that is planned.</summary>
-internal static class PlannedSheetFile
+/// <summary>A journal file of another device with Box A, a direct-positive paper nobody has measured, and planned sheets; one may have its hole open.</summary>
+internal sealed class PlannedSheetFile
 {
     private static readonly DateTimeOffset Morning = new(2026, 5, 3, 9, 0, 0, TimeSpan.FromHours(2));
 
-    public static (string Sheet, byte[] File) Create(double exposureSeconds)
+    private readonly List<Entry> entries = [];
+    private readonly Ulid camera = Id(1);
+    private readonly Ulid paper = Id(2);
+
+    public PlannedSheetFile()
     {
-        var (camera, paper, sheet) = (Id(1), Id(2), Id(3));
-        EntryBody[] bodies =
-        [
-            new CameraDefined
+        Add(Morning, new CameraDefined
+        {
+            Camera = camera,
+            Definition = new CameraDefinition
             {
-                Camera = camera,
-                Definition = new CameraDefinition
-                {
-                    Name = "Box A", HoleDiameterMillimetres = 0.35, FocalDistanceMillimetres = 63, SheetWidthMillimetres = 127, SheetHeightMillimetres = 102,
-                    PaperShape = "flat",
-                },
+                Name = "Box A", HoleDiameterMillimetres = 0.35, FocalDistanceMillimetres = 63, SheetWidthMillimetres = 127, SheetHeightMillimetres = 102,
+                PaperShape = "flat",
             },
-            new PaperDefined { Paper = paper, Definition = PaperReading.Unknown("Positive", "directPositive") },
-            new SheetStarted { Sheet = sheet, Camera = camera, Paper = paper, Name = "Elevator" },
-            new PlanMade { Sheet = sheet, ExposureSeconds = exposureSeconds },
-        ];
-        var device = DeviceId.Parse("journey");
-        var entries = bodies.Select((body, i) => Entry.Create(Id(10 + i), device, i + 1, Morning, body));
-        return (sheet.ToString(), JournalFile.Write(entries));
+        });
+        Add(Morning, new PaperDefined { Paper = paper, Definition = PaperReading.Unknown("Positive", "directPositive") });
     }
 
-    private static Ulid Id(int number) => Ulid.From(Morning, [0, 0, 0, 0, 0, 0, 0, 0, 0, (byte)number]);
+    /// <summary>A sheet that is planned.</summary>
+    public PlannedSheetFile With(string name, double exposureSeconds, double flashSeconds = 0)
+    {
+        var sheet = Id(100 + entries.Count);
+        Add(Morning, new SheetStarted { Sheet = sheet, Camera = camera, Paper = paper, Name = name });
+        Add(Morning, new PlanMade { Sheet = sheet, ExposureSeconds = exposureSeconds, FlashSeconds = flashSeconds });
+        return this;
+    }
+
+    /// <summary>The sheet added last has had its hole open since an instant, in sun.</summary>
+    public PlannedSheetFile OpenSince(DateTimeOffset instant)
+    {
+        Add(instant, new HoleOpened { Sheet = Id(98 + entries.Count), Light = LightWord.Sun, LightStops = 0 });
+        return this;
+    }
+
+    /// <summary>The file.</summary>
+    public byte[] Write() => JournalFile.Write(entries);
+
+    private static Ulid Id(int number) => Ulid.From(Morning, [0, 0, 0, 0, 0, 0, 0, 0, (byte)(number / 256), (byte)number]);
+
+    private void Add(DateTimeOffset at, EntryBody body) => entries.Add(Entry.Create(Id(1000 + entries.Count), DeviceId.Parse("journey"), entries.Count + 1, at, body));
 }
