@@ -15,8 +15,12 @@ namespace Foramen.Cli.Scenes;
 /// <summary>A scene read from the command line: photograph, camera, paper, light and tones, ready to be planned.</summary>
 internal sealed partial class SceneSetup
 {
+    // Pixels on the long side that tones are read from, whatever the size of the print asked for; a finger's width on a phone is a hundredth of it.
+    private const int LongSideForTones = 1500;
+
     private readonly List<string> assumptions = [];
 
+    /// <summary>The photograph at the size tones are read from.</summary>
     public required ScenePhotograph Photograph { get; init; }
 
     public required SheetProjection Projection { get; init; }
@@ -47,8 +51,7 @@ internal sealed partial class SceneSetup
     /// <summary>Reads the scene.</summary>
     /// <param name="parsed">The command line.</param>
     /// <param name="options">Its options.</param>
-    /// <param name="leastLongSide">Pixels the photograph's long side should keep at least.</param>
-    public static SceneSetup Read(ParseResult parsed, SceneOptions options, int leastLongSide)
+    public static SceneSetup Read(ParseResult parsed, SceneOptions options)
     {
         var notes = new List<string>();
         var meter = CommonOptions.MeterOf(parsed.GetValue(options.MeterConstant));
@@ -69,7 +72,7 @@ internal sealed partial class SceneSetup
         var sight = PaperSight.Of(paper.Sensitivity, light.ToSpectrum());
         var texts = (parsed.GetValue(options.Tones) ?? []).Select(text => ToneText.Parse(text, meter)).ToList();
         var photograph = Anchored(
-            PhotographReader.Read(parsed.GetRequiredValue(options.Photograph), leastLongSide), parsed.GetValue(options.Anchor), meter, notes);
+            PhotographReader.Read(parsed.GetRequiredValue(options.Photograph), LongSideForTones), parsed.GetValue(options.Anchor), meter, notes);
         notes.AddRange(photograph.Facts.Doubts);
         var projection = SheetProjection.Of(camera, FieldOf(photograph, parsed.GetValue(options.FocalLength)), FormatOf(parsed.GetValue(options.Format)), AimOf(parsed, options));
 
@@ -113,6 +116,21 @@ internal sealed partial class SceneSetup
         };
         setup.assumptions.AddRange(notes);
         return setup;
+    }
+
+    /// <summary>The same photograph with at least so many pixels on its long side, for a picture of that size.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="options">Its options.</param>
+    /// <param name="leastLongSide">Pixels the photograph's long side should keep at least, if it has them.</param>
+    public ScenePhotograph PhotographWith(ParseResult parsed, SceneOptions options, int leastLongSide)
+    {
+        if (leastLongSide <= Math.Max(Photograph.Width, Photograph.Height))
+        {
+            return Photograph;
+        }
+
+        var larger = PhotographReader.Read(parsed.GetRequiredValue(options.Photograph), leastLongSide);
+        return Anchored(larger, parsed.GetValue(options.Anchor), CommonOptions.MeterOf(parsed.GetValue(options.MeterConstant)), []);
     }
 
     private static ScenePhotograph Anchored(ScenePhotograph photograph, string? anchor, LightMeter meter, List<string> notes)

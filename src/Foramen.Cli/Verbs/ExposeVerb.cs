@@ -7,9 +7,6 @@ namespace Foramen.Cli.Verbs;
 /// <summary><c>foramen expose</c>: how long to open the hole and how much to flash, and what will be lost.</summary>
 internal static class ExposeVerb
 {
-    /// <summary>Pixels on the long side that reading tones needs; a finger's width on a phone is a hundredth of it.</summary>
-    private const int EnoughForTones = 1500;
-
     public static Command Create(Page page)
     {
         var scene = new SceneOptions();
@@ -30,7 +27,7 @@ internal static class ExposeVerb
         verb.Options.Add(json);
         verb.SetAction(parsed =>
         {
-            var setup = SceneSetup.Read(parsed, scene, EnoughForTones);
+            var setup = SceneSetup.Read(parsed, scene);
             var forecast = setup.Planner.Recommend();
             var report = ExposeReporting.Report(setup, forecast, parsed.GetValue(second) ? setup.Planner.BracketAround(forecast) : null);
             if (parsed.GetValue(json))

@@ -49,7 +49,7 @@ internal static class PreviewVerb
             {
                 var longSide = (int)Guard.Within(parsed.GetValue(size), 200, 6000, "the size of the print", "pixels");
                 var negativePath = parsed.GetValue(negative);
-                var setup = SceneSetup.Read(parsed, scene, longSide);
+                var setup = SceneSetup.Read(parsed, scene);
                 if (negativePath is not null && setup.Paper.Kind != PaperKind.NegativeWorking)
                 {
                     throw new RefusalException("A direct-positive sheet has no negative; leave out --negative-out.");
@@ -58,7 +58,7 @@ internal static class PreviewVerb
                 var forecast = Forecast(setup, parsed.GetValue(time), parsed.GetValue(flash));
                 var light = PaperLight.Of(setup.Light.ToSpectrum(), setup.Paper.Sensitivity);
                 var spread = PointSpread.Of(setup.Camera, light);
-                var map = LuminanceMap.AsPaperSees(setup.Photograph, setup.Sight);
+                var map = LuminanceMap.AsPaperSees(setup.PhotographWith(parsed, scene, longSide), setup.Sight);
                 var image = SheetImage.Make(map, setup.Projection, longSide, spread, page.Progress("print"), cancellation);
                 var exposure = PrintExposure.Of(setup.Response, forecast.Exposure, setup.Flash);
                 var look = new PrintLook { Border = Length.FromMillimetres(BorderMillimetres), WhiteIsPaper = true };

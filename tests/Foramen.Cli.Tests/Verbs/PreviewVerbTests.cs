@@ -25,6 +25,18 @@ public sealed class PreviewVerbTests : IDisposable
         Assert.Equal(2, directory.GetFiles().Length);
     }
 
+    [Theory]
+    [InlineData("300")]
+    [InlineData("1700")]
+    public async Task The_plan_is_that_of_expose_whatever_the_size_of_the_print(string size)
+    {
+        var kit = Base("positive.json");
+        var expose = (await PromptRun.OfAsync(["expose", .. kit[1..], "--json"])).Json("expose");
+        var preview = (await PromptRun.OfAsync([.. kit, "--out", Path.Combine(directory.FullName, "p.png"), "--size", size, "--json"])).Json("preview");
+        Assert.Equal(expose["exposureSeconds"]!.GetValue<double>(), preview["plan"]!["exposureSeconds"]!.GetValue<double>());
+        Assert.Equal(expose["tones"]!.ToJsonString(), preview["plan"]!["tones"]!.ToJsonString());
+    }
+
     [Fact]
     public async Task A_negative_is_the_other_way_round()
     {
