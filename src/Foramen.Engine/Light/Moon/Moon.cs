@@ -59,11 +59,16 @@ public static class Moon
             return Illuminance.FromLux(0);
         }
 
-        var phase = PhaseAt(instant).PhaseAngle.Degrees;
-        var aboveAir = LuxPerFootcandle * Math.Pow(10, -0.4 * (3.84 + (0.026 * phase) + (4e-9 * phase * phase * phase * phase)));
-        var nearer = MeanDistanceKilometres * 1000 / Distance(instant).Metres;
         var through = Math.Pow(10, -0.4 * ExtinctionMagnitudes * AirMass.At(position.Elevation));
-        return Illuminance.FromLux(aboveAir * nearer * nearer * through * Math.Sin(position.Elevation.Radians));
+        return Illuminance.FromLux(AboveAirLux(instant) * through * Math.Sin(position.Elevation.Radians));
+    }
+
+    /// <summary>Moonlight on a surface square to it above the air, lx: magnitude by phase (Krisciunas and Schaefer 1991, equation 20) and distance.</summary>
+    internal static double AboveAirLux(DateTimeOffset instant)
+    {
+        var phase = PhaseAt(instant).PhaseAngle.Degrees;
+        var nearer = MeanDistanceKilometres * 1000 / Distance(instant).Metres;
+        return LuxPerFootcandle * Math.Pow(10, -0.4 * (3.84 + (0.026 * phase) + (4e-9 * phase * phase * phase * phase))) * nearer * nearer;
     }
 
     /// <summary>Height of the Moon's upper edge over the horizon of an almanac (34′ of refraction), degrees.</summary>

