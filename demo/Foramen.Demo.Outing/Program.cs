@@ -22,6 +22,8 @@ notebook.Wait(60);
 notebook.Write(new PaperDefined { Paper = gradeTwoId, Definition = gradeTwo });
 
 notebook.Wait(TimeSpan.FromDays(1).TotalSeconds);
+notebook.WaitUntil(11, 30);
+var bottles = Bottles.Mix(notebook);
 notebook.WaitUntil(13, 40);
 Ulid place = notebook.Name("canal basin"), outing = notebook.Name("outing");
 notebook.Write(new PlaceDefined
@@ -34,6 +36,10 @@ notebook.Write(new OutingStarted { Outing = outing, Name = "Second Saturday of M
 
 SheetStarted Begin(string name, Ulid camera, Ulid paper)
     => new() { Sheet = notebook.Name(name), Outing = outing, Camera = camera, Paper = paper, Name = name };
+
+// In the dark tent the developer stands in a tray from now on.
+notebook.WaitUntil(14, 10);
+notebook.Write(new BottleOpened { Bottle = bottles.Developer });
 
 // 1. All goes well.
 notebook.WaitUntil(14, 18);
@@ -55,7 +61,7 @@ elevator.Meter(
     new DemoTone("blue sky", 2563, WantedRendering.MayBurn, 20, 40, (0.66, 0.13)));
 elevator.Plan();
 elevator.Expose(60);
-elevator.Process(19.5, 90, "First sheet of this bottle.");
+elevator.Process(bottles, 19.5, appeared: 10.5, colour: DeveloperColour.Clear, note: "First sheet of this bottle.");
 elevator.Judge(true, [elevator.Came("elevator in the sun", 0.25), elevator.Came("edge of a silo", 0)], [], "The board marks in the concrete can be read.");
 
 // 2. A cloud after a quarter of a minute.
@@ -68,7 +74,7 @@ weir.Meter(
     new DemoTone("bank under the alders", 420, WantedRendering.MayBlock, 45, 30));
 weir.Plan(note: "The water will be silk at this length.");
 weir.Expose(45, (15, -2, LightWord.Cloud), (55, -1, LightWord.ThinCloud));
-weir.Process(19, 95);
+weir.Process(bottles, 19, appeared: 11.5, topUp: 50);
 weir.Judge(true, [weir.Came("white water", -0.25), weir.Came("wet stone", -0.25)], [], "Worth the wait for the cloud.");
 
 // 3. The lift bridge opens in the middle of it.
@@ -81,7 +87,7 @@ bridge.Meter(
     new DemoTone("sky over the water", 7000, WantedRendering.MayBurn, 0, 30));
 bridge.Plan();
 bridge.Expose(30);
-bridge.Process(18.5, 100);
+bridge.Process(bottles, 18.5);
 bridge.Judge(false, [bridge.Came("painted steel", 0.5)], [MishapCause.Motion, MishapCause.Frame], "It opened on the hour, and the counterweight is cut off. Come at ten past.");
 
 // 4. Open shade with a flash; people pass, so the hole is covered for a while.
@@ -100,7 +106,7 @@ if (notebook.Ledger.Sheets.Find(organ.Id)!.Plan!.Body.FlashSeconds > 0)
 
 organ.Expose(50, (35, 0, LightWord.Covered), (25, 0, LightWord.Sun));
 var mistaken = notebook.Entries[^2];
-organ.Process(18, 110, "The bottle is getting tired.");
+organ.Process(bottles, 18, topUp: 50, colour: DeveloperColour.Straw, note: "The bottle has cooled.");
 organ.Judge(
     true, [organ.Came("white organ front", -0.5), organ.Came("brick of the pump house", -0.25)], [MishapCause.Process],
     "A little dark: the developer was cold. The wheel is a fine grey disc.");
@@ -110,6 +116,10 @@ notebook.Write(new EntryAmended
     Entry = mistaken.Id, Why = "The shade is as metered; “reading” says it better than “sun”.",
     Body = System.Text.Json.JsonDocument.Parse(BodyJson.Write(new LightChanged { Sheet = organ.Id, LightStops = 0, Light = LightWord.Reading })).RootElement,
 });
+
+// The tray goes back into its bottle before the light is good again.
+notebook.WaitUntil(17, 50);
+notebook.Write(new BottleClosed { Bottle = bottles.Developer });
 
 // 5. Begun, metered, planned, with a touch by mistake that is taken back: to go on with.
 notebook.WaitUntil(18, 5);

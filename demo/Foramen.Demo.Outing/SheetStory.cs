@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using Foramen.Engine.Bath;
 using Foramen.Engine.Camera;
 using Foramen.Engine.Exposure;
 using Foramen.Engine.Light;
@@ -115,15 +116,29 @@ internal sealed class SheetStory
         Say(Math.Round(left.Seconds, 1), new HoleClosed { Sheet = Id });
     }
 
-    public void Process(double celsius, double developerSeconds, string? note = null)
+    /// <summary>Through the baths of the outing; the time in the developer is what the Engine gives for the bottle as it is then.</summary>
+    public void Process(Bottles bottles, double celsius, double? appeared = null, double topUp = 0, DeveloperColour? colour = null, string? note = null)
     {
+        const double Lost = 1.5;
         var fibre = paper.Kind == "directPositive";
-        Say(300, new BathStarted { Sheet = Id, TemperatureCelsius = celsius, Note = note });
-        Say(2, new BathStep { Sheet = Id, Step = BathKind.Developer, PlannedSeconds = developerSeconds });
-        Say(developerSeconds, new BathStep { Sheet = Id, Step = BathKind.Stop, PlannedSeconds = 20 });
+        Say(298, new BottleWarmthRead { Bottle = bottles.Developer, TemperatureCelsius = celsius });
+        var seconds = Math.Round(bottles.Account(notebook).Now.TimeAt(Temperature.FromCelsius(celsius)).Time.Middle.Seconds);
+        Say(2, new BathStarted { Sheet = Id, TemperatureCelsius = celsius, Bottle = bottles.Developer, Note = note });
+        Say(2, new BathStep { Sheet = Id, Step = BathKind.Developer, PlannedSeconds = seconds });
+        Say(seconds, new BathStep { Sheet = Id, Step = BathKind.Stop, PlannedSeconds = 20 });
+        notebook.Write(new DevelopedIn
+        {
+            Sheet = Id, Bottle = bottles.Developer, TemperatureCelsius = celsius, DevelopedSeconds = seconds, AppearedAfterSeconds = appeared, LostMillilitres = Lost, Colour = colour,
+        });
         Say(20, new BathStep { Sheet = Id, Step = BathKind.Fix, PlannedSeconds = fibre ? 120 : 60 });
         Say(fibre ? 121 : 62, new BathStep { Sheet = Id, Step = BathKind.Wash, PlannedSeconds = fibre ? 300 : 120 });
+        notebook.Write(new FixedIn { Sheet = Id, Bottle = bottles.Fixer });
         Say(fibre ? 300 : 120, new BathFinished { Sheet = Id });
+        if (topUp > 0)
+        {
+            var room = TopUp.Of(bottles.Account(notebook).Now, Volume.FromMillilitres(topUp));
+            Say(60, new BottleToppedUp { Bottle = bottles.Developer, PouredMillilitres = Math.Round(room.Pour.Millilitres, 1), FreshMillilitres = topUp });
+        }
     }
 
     public void Judge(bool keeper, IReadOnlyList<JudgedTone> how, IReadOnlyList<MishapCause> causes, string note)

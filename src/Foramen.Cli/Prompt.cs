@@ -33,6 +33,8 @@ internal static class Prompt
         root.Subcommands.Add(PaperVerb.Create(page));
         root.Subcommands.Add(ExposeVerb.Create(page));
         root.Subcommands.Add(PreviewVerb.Create(page));
+        root.Subcommands.Add(BathVerb.Create(page));
+        root.Subcommands.Add(KitVerb.Create(page));
 
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0)

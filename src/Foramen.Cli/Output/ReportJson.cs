@@ -11,4 +11,6 @@ namespace Foramen.Cli.Output;
 [JsonSerializable(typeof(PreviewReport))]
 [JsonSerializable(typeof(CameraReport))]
 [JsonSerializable(typeof(SunReport))]
+[JsonSerializable(typeof(BathReport))]
+[JsonSerializable(typeof(KitReport))]
 internal sealed partial class ReportJson : JsonSerializerContext;

@@ -37,7 +37,12 @@ internal readonly record struct BottleStrength(double HarshAdditive, double Addi
             (kept * GentleMultiplicative) + fresh);
     }
 
-    public BottleStrength Weakened(double remaining) => MixedWith(1 - remaining, 0);
+    /// <summary>After ageing to this part of its strength, which is known to a factor in the rate.</summary>
+    public BottleStrength Weakened(double remaining, double rateFactor) => new(
+        HarshAdditive * Math.Pow(remaining, rateFactor),
+        Additive * remaining,
+        Multiplicative * remaining,
+        GentleMultiplicative * Math.Pow(remaining, 1 / rateFactor));
 
     /// <summary>Narrowed to what an observation allows; where it contradicts all models the observation stands.</summary>
     public BottleStrength Seen(double activity, double uncertaintyFactor)

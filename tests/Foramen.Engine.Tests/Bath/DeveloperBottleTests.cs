@@ -163,4 +163,15 @@ public class DeveloperBottleTests
             return bottle;
         }
     }
+
+    // Our choice: the rate of ageing is known to a factor of two, so the bounds are those of half and twice the time.
+    [Fact]
+    public void The_spread_grows_with_age()
+    {
+        static Spread<double> After(double hours) => DeveloperBottle.Fill(Paper, Ml(300), Ml(150)).After(new TimePassed(S(3600 * hours), true, C(20))).Activity;
+
+        var aged = After(5);
+        Assert.Equal(After(2.5).Middle, aged.High, 1e-12);
+        Assert.Equal(After(10).Middle, aged.Low, 1e-12);
+    }
 }
