@@ -33,6 +33,14 @@ public static partial class Words
         public const string Others = "Also running";
         public const string Afterwards = "Take used fixer, and the first wash water, home: they carry silver. Follow local rules. Wash your hands.";
 
+        public const string Bottle = "Bottle";
+        public const string OtherBottle = "Another, not in the journal";
+        public const string ToTheBottle = "To the bottle";
+        public const string FirstTone = "First tone is seen";
+        public const string FirstToneHint = "Only if you can watch the sheet. It shows how strong the bottle is.";
+        public const string Lost = "Lost at the transfer";
+        public const string ColourNow = "The developer looks like";
+
         /// <summary>What must be known before the first bottle is opened.</summary>
         public static IReadOnlyList<string> Before { get; } =
         [
@@ -78,6 +86,36 @@ public static partial class Words
             BathKind.Rinse => "This water carries developer: collect it with the rest.",
             BathKind.Fix => "Never mix fixer with bleach, household cleaner or acid: it gives off choking gas. Used fixer carries silver: collect it, never pour it out on the ground, and follow local rules.",
             _ => "The first changes of water carry fixer and silver: collect them too.",
+        };
+
+        public static string Taken(string sheet) => $"{sheet} is in this bottle now. One sheet at a time.";
+
+        public static string TopUpTitle(string bottle) => $"Top up: {bottle}";
+
+        public static string ToppedUp(double millilitres, double strength) => string.Create(
+            CultureInfo.InvariantCulture, $"Topped up: {millilitres:0.#} ml at {strength * 100:0} % of fresh.");
+
+        public static string ByFirstTone(double seconds, double planned) => string.Create(
+            CultureInfo.InvariantCulture, $"By the first tone it wants {seconds:0} s in all; {planned:0} s were planned.");
+
+        public static string GoByFirstTone(double seconds) => string.Create(CultureInfo.InvariantCulture, $"Make it {seconds:0} s");
+
+        public static string FixerLeft(string bottle, int sheets) => sheets == 0
+            ? $"{bottle} is spent: this sheet will not keep. Mix a fresh one."
+            : $"{bottle}: {Bottles.About(sheets)}.";
+
+        public static string NotThatMuch(double millilitres) => string.Create(
+            CultureInfo.InvariantCulture, $"Only {millilitres:0.#} ml are in the bottle; pour less.");
+
+        public static string NoRoom(double over) => string.Create(
+            CultureInfo.InvariantCulture, $"There is no room for that; pour {over:0.#} ml more away first, or add less.");
+
+        public static string Colour(DeveloperColour colour) => colour switch
+        {
+            DeveloperColour.Clear => "Water",
+            DeveloperColour.Straw => "Straw",
+            DeveloperColour.Amber => "Tea",
+            _ => "Coffee",
         };
 
         public static string AtTwenty(string twenty) => $"Its time at {twenty}";

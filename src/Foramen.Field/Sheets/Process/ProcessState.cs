@@ -1,7 +1,9 @@
 using Foramen.Engine.Bath;
 using Foramen.Engine.Quantities;
 using Foramen.Field.Shell;
+using Foramen.Journal;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Bottles;
 using Foramen.Journal.Fold;
 
 namespace Foramen.Field.Sheets.Process;
@@ -24,8 +26,18 @@ public sealed class ProcessState
         StopOrRinse = usual.StopOrRinse;
         StopSeconds = usual.Seconds(StopOrRinse);
         FixSeconds = usual.Seconds(BathKind.Fix);
+        Bottle = usual.Bottle;
         WashChanges = Math.Clamp(Math.Round(usual.Seconds(BathKind.Wash) / BathCues.WashChangeSeconds), 1, 12);
     }
+
+    /// <summary>The bottle of developer; null for one that the journal does not know.</summary>
+    public Ulid? Bottle { get; set; }
+
+    /// <summary>Bottles of developer in use, the newest first.</summary>
+    public IReadOnlyList<Bottle> Bottles => [.. BottlesOf(BottleContents.Developer)];
+
+    /// <summary>The bottle the sheet is in, or was.</summary>
+    public DevelopingBottle? Developing => Run?.Started?.Body.Bottle is { } id ? new DevelopingBottle(sheet, id) : null;
 
     /// <summary>Temperature of the developer, 10 to 32 °C.</summary>
     public double TemperatureCelsius { get; set; }
@@ -69,9 +81,44 @@ public sealed class ProcessState
         _ => null,
     };
 
-    /// <summary>Development in a fresh bottle at this temperature, with its bounds and what to say of it.</summary>
-    public DevelopmentTime Development => DevelopmentTime.Fresh(
-        DeveloperProfile.Paper with { Time = Duration.FromSeconds(AtTwentySeconds) }, Temperature.FromCelsius(TemperatureCelsius));
+    /// <summary>The chosen bottle as it is now; null where none is chosen or it cannot be.</summary>
+    public DeveloperAccount? Account => Bottle is { } id ? new DevelopingBottle(sheet, id).Account : null;
+
+    /// <summary>
+    /// Development in the chosen bottle as it is now, at this temperature, with its bounds and what to say of it; in a fresh one where none is chosen.
+    /// Null where there is no time for it: then <see cref="NoTime"/> says why.
+    /// </summary>
+    public DevelopmentTime? Development
+    {
+        get
+        {
+            NoTime = null;
+            try
+            {
+                var temperature = Temperature.FromCelsius(TemperatureCelsius);
+                return Bottle is null
+                    ? DevelopmentTime.Fresh(DeveloperProfile.Paper with { Time = Duration.FromSeconds(AtTwentySeconds) }, temperature)
+                    : Account?.Now.TimeAt(temperature);
+            }
+            catch (RefusalException e)
+            {
+                NoTime = e.Message;
+                return null;
+            }
+        }
+    }
+
+    /// <summary>Why there is no time; null where there is one.</summary>
+    public string? NoTime { get; private set; }
+
+    /// <summary>The other sheet that is in the chosen bottle now; null where it is free.</summary>
+    public Sheet? InTheBottle => Bottle is { } id
+        ? sheet.Session.Ledger.Sheets.All.FirstOrDefault(other => other.Id != sheet.Id && !other.Withdrawn && Running.BathIsOn(other)
+            && other.Bath is { Started.Body.Bottle: { } theirs } run && theirs == id && run.Steps[^1].Body.Step == BathKind.Developer)
+        : null;
+
+    /// <summary>The fixer a sheet goes into: the newest bottle in use; null where there is none.</summary>
+    public FixerAccount? Fixer => BottlesOf(BottleContents.Fixer).FirstOrDefault() is { } bottle ? FixerAccount.Of(sheet.Session.Ledger, bottle) : null;
 
     /// <summary>How the bath stands; null where the sheet is in none.</summary>
     public StepTime? TimeAt(DateTimeOffset now)
@@ -89,19 +136,28 @@ public sealed class ProcessState
     public AgitationCue? CueAt(DateTimeOffset now)
         => TimeAt(now) is { } time ? BathCues.At(Bath!.Value, time.ElapsedSeconds, time.PlannedSeconds) : null;
 
-    /// <summary>Writes that the sheet went into the developer.</summary>
-    public Task<bool> StartAsync() => sheet.WriteAsync(
-        new BathStarted { Sheet = sheet.Id, TemperatureCelsius = TemperatureCelsius },
-        new BathStep { Sheet = sheet.Id, Step = BathKind.Developer, PlannedSeconds = Math.Round(Development.Time.Middle.Seconds) });
+    /// <summary>Writes that the sheet went into the developer; false where there is no time for it or another sheet is in the bottle.</summary>
+    public async Task<bool> StartAsync() => InTheBottle is null && Development is { } development && await sheet.WriteAsync(
+        new BathStarted { Sheet = sheet.Id, TemperatureCelsius = TemperatureCelsius, Bottle = Bottle },
+        new BathStep { Sheet = sheet.Id, Step = BathKind.Developer, PlannedSeconds = Math.Round(development.Time.Middle.Seconds) });
 
     /// <summary>Writes that the sheet went on into the next bath, or that the wash is over; some time ago where that is said.</summary>
     public Task<bool> GoOnAsync(double secondsAgo = 0)
     {
         double? ago = secondsAgo > 0 ? secondsAgo : null;
-        return Next is { } next
-            ? sheet.WriteAsync(new BathStep { Sheet = sheet.Id, Step = next, PlannedSeconds = PlannedSeconds(next), SecondsAgo = ago })
-            : sheet.WriteAsync(new BathFinished { Sheet = sheet.Id, SecondsAgo = ago });
+        EntryBody onwards = Next is { } next
+            ? new BathStep { Sheet = sheet.Id, Step = next, PlannedSeconds = PlannedSeconds(next), SecondsAgo = ago }
+            : new BathFinished { Sheet = sheet.Id, SecondsAgo = ago };
+        return (Bath, Developing, Fixer) switch
+        {
+            (BathKind.Developer, { } bottle, _) => sheet.WriteAsync(bottle.Developed(ago), onwards),
+            (BathKind.Fix, _, { } fixer) => sheet.WriteAsync(new FixedIn { Sheet = sheet.Id, Bottle = fixer.Bottle.Id }, onwards),
+            _ => sheet.WriteAsync(onwards),
+        };
     }
+
+    private IEnumerable<Bottle> BottlesOf(BottleContents contents)
+        => sheet.Session.Ledger.Bottles.All.Where(bottle => bottle.InUse && bottle.Mixed!.Body.Contents == contents).Reverse();
 
     private double PlannedSeconds(BathKind bath) => bath switch
     {

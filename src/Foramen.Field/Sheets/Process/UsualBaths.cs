@@ -1,5 +1,6 @@
 using Foramen.Engine.Bath;
 using Foramen.Engine.Quantities;
+using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;
 
@@ -15,7 +16,7 @@ public sealed class UsualBaths(Ledger ledger)
     public static double AssumedDevelopmentSeconds => DeveloperProfile.Paper.Time.Seconds;
 
     /// <summary>Temperature of the last developer, else 20 °C.</summary>
-    public double TemperatureCelsius => LastDevelopment is { Celsius: { } celsius } ? Math.Clamp(celsius, DeveloperWarmth.RefusedBelowCelsius, DeveloperWarmth.RefusedAboveCelsius) : 20;
+    public double TemperatureCelsius => LastTemperature is { } celsius ? Math.Clamp(celsius, DeveloperWarmth.RefusedBelowCelsius, DeveloperWarmth.RefusedAboveCelsius) : 20;
 
     /// <summary>Development time at 20 °C, s: the last one brought back to 20 °C, to the nearest 5 s.</summary>
     public double DevelopmentAtTwenty
@@ -34,13 +35,32 @@ public sealed class UsualBaths(Ledger ledger)
         }
     }
 
+    /// <summary>The bottle of developer that was used last, else the newest; null where none is in use.</summary>
+    public Ulid? Bottle
+    {
+        get
+        {
+            var inUse = ledger.Bottles.All.Where(bottle => bottle is { InUse: true, Mixed.Body.Contents: BottleContents.Developer }).ToList();
+            return inUse.Where(bottle => bottle.Happenings.Any(happening => happening.Said is DevelopedIn))
+                .MaxBy(bottle => bottle.Happenings.Last(happening => happening.Said is DevelopedIn).Order)?.Id
+                ?? inUse.LastOrDefault()?.Id;
+        }
+    }
+
     /// <summary>Whether a stop bath or a rinse follows the developer.</summary>
     public BathKind StopOrRinse => Steps.LastOrDefault(step => step.Body.Step is BathKind.Stop or BathKind.Rinse)?.Body.Step ?? BathKind.Stop;
 
     private IEnumerable<Stamped<BathStep>> Steps => ledger.Sheets.All.SelectMany(sheet => sheet.Baths).SelectMany(run => run.Steps).OrderBy(step => step.Order);
 
+    private double? LastTemperature => ledger.Sheets.All
+        .SelectMany(sheet => sheet.Baths)
+        .Where(run => run.Started is { Body.TemperatureCelsius: not null })
+        .MaxBy(run => run.Started!.Order)?.Started!.Body.TemperatureCelsius;
+
+    // In a known bottle the time was the bottle's, not a fresh one's.
     private (double Seconds, double? Celsius)? LastDevelopment => ledger.Sheets.All
         .SelectMany(sheet => sheet.Baths)
+        .Where(run => run.Started?.Body.Bottle is null)
         .SelectMany(run => run.Steps.Where(step => step.Body.Step == BathKind.Developer).Select(step => (step, run.Started?.Body.TemperatureCelsius)))
         .OrderBy(pair => pair.step.Order)
         .Select(pair => ((double, double?)?)(pair.step.Body.PlannedSeconds, pair.TemperatureCelsius))
