@@ -12,6 +12,14 @@ if (args is ["memory", var file, var what])
     return 0;
 }
 
+if (args is ["sun", var sunInto])
+{
+    var measured = SunYear.Measure(Directory.GetCurrentDirectory());
+    Console.WriteLine(measured);
+    File.WriteAllText(sunInto, measured);
+    return 0;
+}
+
 // In this process, because rebuilding for each case takes longer than measuring it; seven rounds after three to warm up give a steady median.
 var job = Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(3).WithIterationCount(7);
 var config = ManualConfig.CreateEmpty()

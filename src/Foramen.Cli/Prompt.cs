@@ -28,6 +28,7 @@ internal static class Prompt
             """);
         var page = new Page(output, errors);
         root.Subcommands.Add(SunVerb.Create(page));
+        root.Subcommands.Add(OutingVerb.Create(page));
         root.Subcommands.Add(MeterVerb.Create(page));
         root.Subcommands.Add(CameraVerb.Create(page));
         root.Subcommands.Add(PaperVerb.Create(page));

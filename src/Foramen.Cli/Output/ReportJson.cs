@@ -13,4 +13,5 @@ namespace Foramen.Cli.Output;
 [JsonSerializable(typeof(SunReport))]
 [JsonSerializable(typeof(BathReport))]
 [JsonSerializable(typeof(KitReport))]
+[JsonSerializable(typeof(OutingReport))]
 internal sealed partial class ReportJson : JsonSerializerContext;

@@ -8,6 +8,9 @@ internal static class CameraExamples
 {
     public static Length Mm(double millimetres) => Length.FromMillimetres(millimetres);
 
+    /// <summary>The invented Box A: 0.35 mm, 63 mm, 127 × 102 mm flat paper.</summary>
+    public static PinholeCamera BoxA => Flat(0.35, 63, 127, 102);
+
     public static SheetPoint At(double x, double y) => SheetPoint.FromMillimetres(x, y);
 
     public static PinholeCamera Flat(double hole, double focal, double width, double height, double edge = 0, double footX = 0, double footY = 0)

@@ -15,7 +15,7 @@ public sealed class SkyLight
     /// <summary>Light of the sun above the air at its mean distance, lx: the handbook's 127.5 klx, for which its coefficients were made (later work gives 133.8).</summary>
     public const double SolarConstantLux = 127_500;
 
-    private const double FadedDegrees = 12;
+    internal const double FadedDegrees = 12;
 
     private readonly CelestialLight? moon;
     private readonly CelestialLight sun;

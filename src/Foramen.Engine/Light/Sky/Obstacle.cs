@@ -1,0 +1,60 @@
+using Foramen.Engine.Quantities;
+
+namespace Foramen.Engine.Light;
+
+/// <summary>
+/// Something that can stand between a spot and the sun: a flat upright thing, square to the line from the spot to its middle. The spot is where
+/// the shadow matters: the facade, or the hole. Immutable.
+/// </summary>
+public sealed record Obstacle
+{
+    private Obstacle(string name, Angle bearing, Length distance, Length width, Length height)
+    {
+        (Name, Bearing, Distance, Width, Height) = (name, bearing, distance, width, height);
+        halfWidthDegrees = Math.Atan2(width.Metres / 2, distance.Metres) * (180 / Math.PI);
+    }
+
+    private readonly double halfWidthDegrees;
+
+    /// <summary>What it is.</summary>
+    public string Name { get; }
+
+    /// <summary>Bearing of its middle from the spot, from true north through east.</summary>
+    public Angle Bearing { get; }
+
+    /// <summary>From the spot to its middle.</summary>
+    public Length Distance { get; }
+
+    /// <summary>How wide it is.</summary>
+    public Length Width { get; }
+
+    /// <summary>How high its top is above the spot.</summary>
+    public Length Height { get; }
+
+    /// <summary>An obstacle.</summary>
+    /// <param name="name">What it is.</param>
+    /// <param name="bearing">Of its middle, 0° to 360°.</param>
+    /// <param name="distance">0.1 m to 100 km.</param>
+    /// <param name="width">0 to 100 km.</param>
+    /// <param name="height">Of its top above the spot, 0 to 10 km.</param>
+    /// <exception cref="RefusalException">Outside the ranges.</exception>
+    public static Obstacle Of(string name, Angle bearing, Length distance, Length width, Length height)
+    {
+        Guard.Within(bearing.Degrees, 0, 360, "the obstacle's bearing", "°");
+        Guard.Within(distance.Metres, 0.1, 100_000, "the obstacle's distance", "m");
+        Guard.Within(width.Metres, 0, 100_000, "the obstacle's width", "m");
+        Guard.Within(height.Metres, 0, 10_000, "the obstacle's height", "m");
+        return new Obstacle(string.IsNullOrWhiteSpace(name) ? "obstacle" : name.Trim(), bearing, distance, width, height);
+    }
+
+    /// <summary>Whether it hides a place in the sky.</summary>
+    public bool Hides(SkyPosition position) => ClearanceDegrees(position) < 0;
+
+    /// <summary>How far a place in the sky is clear of it, degrees sideways or upwards, whichever is more; negative behind it.</summary>
+    internal double ClearanceDegrees(SkyPosition position)
+    {
+        var aside = Math.IEEERemainder(position.Azimuth.Degrees - Bearing.Degrees, 360);
+        var top = Math.Atan2(Height.Metres * Math.Max(0, Math.Cos(aside * (Math.PI / 180))), Distance.Metres) * (180 / Math.PI);
+        return Math.Max(Math.Abs(aside) - halfWidthDegrees, position.Elevation.Degrees - top);
+    }
+}
