@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using Foramen.Engine.Exposure;
-using Ical.Net;
 using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
 using Ical.Net.Serialization;

@@ -81,7 +81,8 @@ public static class GpxPlaces
         }
         catch (XmlException failure)
         {
-            throw new RefusalException($"The GPX cannot be read at line {failure.LineNumber}; it is damaged or holds what no GPX needs.", failure);
+            var line = failure.LineNumber > 0 ? $" at line {failure.LineNumber}" : "";
+            throw new RefusalException($"The GPX cannot be read{line}; it is damaged or holds what no GPX needs, such as a document type.", failure);
         }
     }
 

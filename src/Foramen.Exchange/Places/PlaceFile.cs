@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Unicode;
 using Foramen.Engine.Quantities;
 
 namespace Foramen.Exchange.Places;
@@ -39,6 +40,11 @@ public static class PlaceFile
 
     private static IReadOnlyList<PlaceRecord> ReadJson(ReadOnlyMemory<byte> bytes)
     {
+        if (!Utf8.IsValid(bytes.Span))
+        {
+            throw new RefusalException("The file of places holds bytes that are no UTF-8 text; save it as UTF-8.");
+        }
+
         try
         {
             using var document = JsonDocument.Parse(bytes, new JsonDocumentOptions { MaxDepth = 32 });
@@ -54,6 +60,11 @@ public static class PlaceFile
             }
 
             throw new RefusalException("The file is JSON but no list of places; write {\"places\": [...]} or GeoJSON.");
+        }
+        catch (InvalidOperationException failure)
+        {
+            // Half a surrogate pair, written as an escape, is the one text that is valid JSON and no string.
+            throw new RefusalException("The file of places holds an escape that stands for no letter; write the letter itself.", failure);
         }
         catch (JsonException failure)
         {

@@ -1,25 +1,27 @@
 using System.Text;
+using System.Text.Json;
 using System.Xml;
 using CsCheck;
 using Foramen.Engine.Quantities;
 using Foramen.Exchange.Places;
 using NetTopologySuite.Features;
 using NetTopologySuite.IO;
+using NetTopologySuite.IO.Converters;
 using static Foramen.Exchange.Tests.Examples;
 
 namespace Foramen.Exchange.Tests.Places;
 
 public class PlaceFileTests
 {
+    private static readonly JsonSerializerOptions AnotherReader = new() { Converters = { new GeoJsonConverterFactory() } };
+
     // Read by NetTopologySuite's reader of RFC 7946, which knows nothing of us.
     [Fact]
     public void Geojson_is_read_by_another_library() => GenPlace.List[1, 5].Sample(
         places =>
         {
             var text = Encoding.UTF8.GetString(Written(stream => GeoJsonPlaces.Write(stream, places)));
-            var options = new System.Text.Json.JsonSerializerOptions();
-            options.Converters.Add(new NetTopologySuite.IO.Converters.GeoJsonConverterFactory());
-            var features = System.Text.Json.JsonSerializer.Deserialize<FeatureCollection>(text, options)!;
+            var features = JsonSerializer.Deserialize<FeatureCollection>(text, AnotherReader)!;
             Assert.Equal(places.Count, features.Count);
             Assert.All(places.Zip(features), pair =>
             {
@@ -89,7 +91,8 @@ public class PlaceFileTests
     [InlineData("<gpx><wpt lat=\"x\" lon=\"1\"/></gpx>", "no lat")]
     [InlineData("<gpx><wpt lat=\"1\" lon=\"1\"><ele>high</ele></wpt></gpx>", "no number")]
     [InlineData("<gpx><wpt lat=\"1\"", "line 1")]
-    [InlineData("<!DOCTYPE gpx [<!ENTITY a \"aaaa\">]><gpx>&a;</gpx>", "line 1")]
+    [InlineData("<!DOCTYPE gpx [<!ENTITY a \"aaaa\">]><gpx>&a;</gpx>", "document type")]
+    [InlineData("{\"type\":\"\\ud800\"}", "no letter")]
     public void What_holds_no_places_is_refused(string text, string containing)
     {
         var refusal = Assert.Throws<RefusalException>(() => PlaceFile.Read(Encoding.UTF8.GetBytes(text)));
@@ -127,6 +130,10 @@ public class PlaceFileTests
             }
         },
         iter: 2000);
+
+    [Fact]
+    public void Bytes_that_are_no_text_are_refused()
+        => Assert.Contains("UTF-8", Assert.Throws<RefusalException>(() => PlaceFile.Read(new byte[] { (byte)'{', 0x80, (byte)'}' })).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Files_beyond_measure_are_refused_unread()
