@@ -34,5 +34,5 @@ builder.Services.AddSingleton<SheetScene>();
 
 var host = builder.Build();
 // The journal is read while the shell is drawn.
-_ = DemoOuting.TakeInAsync(host.Services.GetRequiredService<JournalSession>(), platform);
+_ = DemoOuting.TakeInAsync(host.Services.GetRequiredService<JournalSession>(), platform, host.Services.GetRequiredService<IPictures>());
 await host.RunAsync();

@@ -40,9 +40,7 @@ internal static class HomeHost
 
         app.UseMiddleware<SecurityHeaders>();
         app.MapStaticAssets();
-        // Field asks for it where its own journal is still empty, and takes no content for no demo.
-        app.MapGet("/demo/outing.jsonl", () => demo is null ? Results.NoContent() : Results.File(Path.GetFullPath(demo), "application/jsonl"));
-
+        new DemoOuting(demo).MapTo(app);
         app.MapFallbackToFile("index.html");
 
         try

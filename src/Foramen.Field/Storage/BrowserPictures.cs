@@ -34,6 +34,12 @@ internal sealed partial class BrowserPictures : IPictures
         return Take(await FromStore(contentHash, longSide));
     }
 
+    public async Task<bool> FetchAsync(string address, string contentHash, string mediaType)
+    {
+        await Load();
+        return await FetchKept(address, contentHash, mediaType);
+    }
+
     public async Task<byte[]?> ReadFileAsync(string inputId)
     {
         await Load();
@@ -84,6 +90,9 @@ internal sealed partial class BrowserPictures : IPictures
 
     [JSImport("fromStore", Module)]
     private static partial Task<string> FromStore(string hash, int longSide);
+
+    [JSImport("fetchKept", Module)]
+    private static partial Task<bool> FetchKept(string address, string hash, string mediaType);
 
     [JSImport("readFile", Module)]
     private static partial Task<int> ReadFile(string inputId);

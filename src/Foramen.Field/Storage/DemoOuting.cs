@@ -1,6 +1,7 @@
 using System.Text;
 using Foramen.Engine.Quantities;
 using Foramen.Field.Device;
+using Foramen.Journal.Bodies;
 using Foramen.Journal.Exchange;
 
 namespace Foramen.Field.Storage;
@@ -8,9 +9,9 @@ namespace Foramen.Field.Storage;
 /// <summary>Takes in the demo outing that the host offers, but only into a journal in which nothing has happened yet.</summary>
 internal static class DemoOuting
 {
-    /// <summary>Opens the journal and takes the demo in.</summary>
+    /// <summary>Opens the journal and takes the demo in, its photographs first, so that no page looks for them too early.</summary>
     /// <returns>How many entries were taken in.</returns>
-    public static async Task<int> TakeInAsync(JournalSession session, IPlatform platform)
+    public static async Task<int> TakeInAsync(JournalSession session, IPlatform platform, IPictures pictures)
     {
         await session.OpenAsync();
         if (!session.IsOpen || session.Ledger.Entries.Count > 0)
@@ -21,7 +22,18 @@ internal static class DemoOuting
         var lines = await platform.DemoOutingAsync();
         try
         {
-            return lines.Length == 0 ? 0 : await session.TakeInAsync([.. JournalFile.Read(Encoding.UTF8.GetBytes(lines)).Entries]);
+            if (lines.Length == 0)
+            {
+                return 0;
+            }
+
+            var entries = JournalFile.Read(Encoding.UTF8.GetBytes(lines)).Entries;
+            foreach (var photograph in entries.Select(entry => entry.ReadBody().Body).OfType<PhotographAdded>())
+            {
+                await pictures.FetchAsync($"demo/photographs/{photograph.ContentHash}", photograph.ContentHash, photograph.MediaType);
+            }
+
+            return await session.TakeInAsync([.. entries]);
         }
         catch (Exception e) when (e is RefusalException or StoreRefusedException)
         {

@@ -18,6 +18,13 @@ public interface IPictures
     /// <summary>Decodes a kept picture again, or null where it is not on this device.</summary>
     Task<TakenPicture?> ReadAsync(string contentHash, int longSide);
 
+    /// <summary>Fetches a picture from the host and keeps it, if it holds what it should.</summary>
+    /// <param name="address">Where, from the app's own address.</param>
+    /// <param name="contentHash">SHA-256 of its bytes.</param>
+    /// <param name="mediaType">Its media type.</param>
+    /// <returns>Whether it is on this device now.</returns>
+    Task<bool> FetchAsync(string address, string contentHash, string mediaType);
+
     /// <summary>The bytes of the file that an input element holds (an import), or null where none was chosen.</summary>
     Task<byte[]?> ReadFileAsync(string inputId);
 }

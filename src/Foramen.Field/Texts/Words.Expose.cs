@@ -47,7 +47,7 @@ public static partial class Words
 
         public static string StopsOf(double stops) => Math.Abs(stops) < 0.05
             ? "as metered"
-            : string.Create(CultureInfo.InvariantCulture, $"{(stops > 0 ? "+" : "−")}{Math.Abs(stops):0.#} stops");
+            : string.Create(CultureInfo.InvariantCulture, $"{(stops > 0 ? "+" : "−")}{Math.Abs(stops):0.#} {(Math.Abs(Math.Abs(stops) - 1) < 0.05 ? "stop" : "stops")}");
 
         public static string Announce(string left) => $"{left} left";
 

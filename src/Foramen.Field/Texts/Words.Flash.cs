@@ -1,6 +1,5 @@
 using System.Globalization;
 using Foramen.Field.Sheets.Flash;
-using Foramen.Field.Time;
 
 namespace Foramen.Field.Texts;
 
@@ -17,6 +16,7 @@ public static partial class Words
         public const string Bright = "As bright as";
         public const string EvUnit = "EV at ISO 100";
         public const string Sun = "Never point the hole at the sun, and never look at the sun through a hole or a tube. Keep the sun off the front of the camera.";
+        public const string TooShort = "This flash is too short for a hand. Point at something darker, such as a card in shade, and meter it.";
         public const string Start = "Start the flash";
         public const string StartDetail = "Uncover the hole with this touch";
         public const string Covered = "Hole is covered";
@@ -49,7 +49,7 @@ public static partial class Words
             $"The flash time was worked out for a surface of {candelas:0.##} cd/m². One step more on the meter wants half the time, one less twice.");
 
         public static string After(double planned) => planned > 0
-            ? $"Planned: {TimeText.Spoken(planned)}. Keep the hole covered until the camera stands and is aimed."
+            ? $"Planned: {Plan.TimeShown(planned)}. Keep the hole covered until the camera stands and is aimed."
             : "Keep the hole covered until the camera stands and is aimed.";
     }
 }

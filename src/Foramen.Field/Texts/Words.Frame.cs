@@ -78,7 +78,7 @@ public static partial class Words
 
         public static string Degrees(double degrees) => $"{NumberText.Show(Math.Round(degrees, 1) + 0.0, 1)}°";
 
-        public static string Percent(double part) => $"{NumberText.Show(Math.Round(100 * part, 1) + 0.0, 1)} %";
+        public static string Percent(double part) => $"{NumberText.Show(Math.Round(100 * part, 1) + 0.0, 1)}\u00A0%";
 
         public static string Aim(double pan, double tilt) => $"{Way(pan, "straight on", "to the left", "to the right")}, {Way(tilt, "level", "down", "up")}";
 
@@ -100,7 +100,7 @@ public static partial class Words
                 (Word: "left", outline.MissingLeft), (Word: "right", outline.MissingRight), (Word: "top", outline.MissingTop), (Word: "bottom", outline.MissingBottom),
             }.Where(side => side.Item2 >= 0.999).Select(side => side.Word).ToList();
             var where = sides.Count == 0 ? "" : $" ({string.Join(", ", sides)})";
-            return $"The photograph does not reach {Math.Max(1, Math.Round(100 * outline.Missing)):0} % of the sheet{where}: what lies there is not known and is hatched.";
+            return $"The photograph does not reach {Math.Max(1, Math.Round(100 * outline.Missing)):0}\u00A0% of the sheet{where}: what lies there is not known and is hatched.";
         }
 
         public static string Fits(FramingFit fit)

@@ -41,6 +41,14 @@ public static partial class Words
             _ => "mid",
         };
 
+        /// <summary>In one word or two, where there is little room.</summary>
+        public static string ShortRendering(WantedRendering rendering) => rendering switch
+        {
+            WantedRendering.OpenShadow => "shadow",
+            WantedRendering.TexturedHighlight => "highlight",
+            _ => Rendering(rendering),
+        };
+
         public static string LightName(LightColour light) => char.ToUpperInvariant(light.Name[0]) + light.Name[1..];
 
         public static string Luminance(double candelas, ReadingLimit? limit) => limit switch

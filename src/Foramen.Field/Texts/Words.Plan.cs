@@ -33,7 +33,7 @@ public static partial class Words
 
         public static string FlashShown(double seconds, double fraction) => seconds <= 0
             ? NoFlash
-            : string.Create(CultureInfo.CurrentCulture, $"{TimeShown(seconds)} · {100 * fraction:0} %");
+            : string.Create(CultureInfo.CurrentCulture, $"{TimeShown(seconds)} · {100 * fraction:0}\u00A0%");
 
         public static string FlashGain(double stops)
             => string.Create(CultureInfo.CurrentCulture, $"Percent of the first visible tone. Shows tones {stops:0.0} stops fainter.");
@@ -70,11 +70,11 @@ public static partial class Words
 
         public static string Density(double density, double spread) => string.Create(CultureInfo.CurrentCulture, $"density {density:0.00} ± {spread:0.00}");
 
-        public static string Unknown(double share) => string.Create(CultureInfo.CurrentCulture, $"{100 * share:0} % of the sheet lies outside the photograph and is hatched.");
+        public static string Unknown(double share) => string.Create(CultureInfo.CurrentCulture, $"{100 * share:0}\u00A0% of the sheet lies outside the photograph and is hatched.");
 
         public static string TwoSheets(double first, double second, double odds)
             => string.Create(CultureInfo.CurrentCulture, $"{TimeShown(first)} and {TimeShown(second)}: {100 * odds:0} % that one of the two is a keeper.");
 
-        public static string Percent(double fraction) => string.Create(CultureInfo.CurrentCulture, $"{100 * fraction:0} %");
+        public static string Percent(double fraction) => string.Create(CultureInfo.CurrentCulture, $"{100 * fraction:0}\u00A0%");
     }
 }

@@ -21,21 +21,8 @@ public static partial class Words
             _ => "Done",
         };
 
-        public static string About(SheetStep step) => step switch
-        {
-            SheetStep.Frame => "What the sheet will see",
-            SheetStep.Meter => "How bright the tones are",
-            SheetStep.Plan => "How long, and how much flash",
-            SheetStep.Flash => "Light on the whole sheet first",
-            SheetStep.Expose => "Open the hole and keep the tally",
-            SheetStep.Process => "Developer, stop, fix, wash",
-            SheetStep.Judge => "How it came out",
-            _ => "Judged",
-        };
-
         public static string Next(SheetStep step) => $"On to {Name(step)}";
 
-        public const string Soon = "This step is not built yet.";
         public const string NoSuchSheet = "This sheet is not in the journal of this device.";
         public const string NoSuchStep = "A sheet has no such step.";
     }

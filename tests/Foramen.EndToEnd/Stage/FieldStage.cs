@@ -32,16 +32,18 @@ public sealed class FieldStage : IAsyncLifetime
     }
 
     /// <summary>A phone held upright.</summary>
-    public Task<IBrowserContext> PhoneAsync() => ContextAsync(390, 844, touch: true);
+    /// <param name="address">Another Home than the usual one.</param>
+    public Task<IBrowserContext> PhoneAsync(string? address = null) => ContextAsync(address, 390, 844, touch: true);
 
     /// <summary>A large screen.</summary>
-    public Task<IBrowserContext> DesktopAsync() => ContextAsync(1280, 800, touch: false);
+    /// <param name="address">Another Home than the usual one.</param>
+    public Task<IBrowserContext> DesktopAsync(string? address = null) => ContextAsync(address, 1280, 800, touch: false);
 
-    private async Task<IBrowserContext> ContextAsync(int width, int height, bool touch)
+    private async Task<IBrowserContext> ContextAsync(string? address, int width, int height, bool touch)
     {
         var context = await browser.NewContextAsync(new()
         {
-            BaseURL = Home.Address, ViewportSize = new() { Width = width, Height = height }, HasTouch = touch, IsMobile = touch,
+            BaseURL = address ?? Home.Address, ViewportSize = new() { Width = width, Height = height }, HasTouch = touch, IsMobile = touch,
             ReducedMotion = ReducedMotion.Reduce, TimezoneId = "Europe/Amsterdam",
         });
         context.SetDefaultTimeout(60_000);

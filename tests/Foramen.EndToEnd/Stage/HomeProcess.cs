@@ -17,10 +17,11 @@ public sealed partial class HomeProcess : IDisposable
     /// <summary>Where it listens, without a slash at the end.</summary>
     public string Address { get; }
 
-    public static async Task<HomeProcess> StartAsync()
+    /// <summary>Starts it, with a demo outing where one is named.</summary>
+    public static async Task<HomeProcess> StartAsync(string? demo = null)
     {
         var dll = Path.Combine(Repository.Root, "src", "Foramen.Home", "bin", Repository.Configuration, "net10.0", "Foramen.Home.dll");
-        var process = Process.Start(new ProcessStartInfo("dotnet", [dll, "--port", "0"])
+        var process = Process.Start(new ProcessStartInfo("dotnet", demo is null ? [dll, "--port", "0"] : [dll, "--port", "0", "--demo", demo])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,

@@ -1,6 +1,7 @@
 using System.Text;
 using Foramen.Field.Storage;
 using Foramen.Field.Tests.TestKit;
+using Foramen.Journal.Bodies;
 using Foramen.Journal.Exchange;
 
 namespace Foramen.Field.Tests.Storage;
@@ -18,21 +19,41 @@ public sealed class DemoOutingTests : IDisposable
         await other.LoadedSheetAsync();
         field.Platform.Demo = Encoding.UTF8.GetString(JournalFile.Write(other.Session.Ledger.Entries));
 
-        Assert.Equal(3, await DemoOuting.TakeInAsync(field.Session, field.Platform));
+        Assert.Equal(3, await DemoOuting.TakeInAsync(field.Session, field.Platform, field.Pictures));
         Assert.Single(field.Session.Ledger.Sheets.All);
-        Assert.Equal(0, await DemoOuting.TakeInAsync(field.Session, field.Platform));
+        Assert.Equal(0, await DemoOuting.TakeInAsync(field.Session, field.Platform, field.Pictures));
 
         using var used = new FieldContext();
         await used.LoadedSheetAsync();
         used.Platform.Demo = field.Platform.Demo;
-        Assert.Equal(0, await DemoOuting.TakeInAsync(used.Session, used.Platform));
+        Assert.Equal(0, await DemoOuting.TakeInAsync(used.Session, used.Platform, used.Pictures));
+    }
+
+    [Fact]
+    public async Task Its_photographs_are_fetched_by_what_they_hold_before_its_sheets_stand_in_the_journal()
+    {
+        using var other = new FieldContext();
+        var sheet = await other.LoadedSheetAsync();
+        var hash = new string('a', 64);
+        await other.Session.AppendAsync(new PhotographAdded
+        {
+            Sheet = sheet.Id, ContentHash = hash, MediaType = "image/jpeg", WidthPixels = 40, HeightPixels = 30, ByteCount = 1000,
+        });
+        field.Platform.Demo = Encoding.UTF8.GetString(JournalFile.Write(other.Session.Ledger.Entries));
+        var fetchedAtChange = -1;
+        field.Session.Changed += () => fetchedAtChange = field.Session.Ledger.Entries.Count == 0 ? -1 : field.Pictures.Fetched.Count;
+
+        await DemoOuting.TakeInAsync(field.Session, field.Platform, field.Pictures);
+
+        Assert.Equal(1, fetchedAtChange);
+        Assert.Equal(($"demo/photographs/{hash}", hash), Assert.Single(field.Pictures.Fetched));
     }
 
     [Fact]
     public async Task What_is_no_journal_is_left_alone()
     {
         field.Platform.Demo = "<!DOCTYPE html>";
-        Assert.Equal(0, await DemoOuting.TakeInAsync(field.Session, field.Platform));
+        Assert.Equal(0, await DemoOuting.TakeInAsync(field.Session, field.Platform, field.Pictures));
         Assert.True(field.Session.IsOpen);
     }
 }

@@ -96,6 +96,14 @@ internal sealed class FakePictures : IPictures
 
     public Task<TakenPicture?> ReadAsync(string contentHash, int longSide) => Task.FromResult(Next);
 
+    public List<(string Address, string Hash)> Fetched { get; } = [];
+
+    public Task<bool> FetchAsync(string address, string contentHash, string mediaType)
+    {
+        Fetched.Add((address, contentHash));
+        return Task.FromResult(true);
+    }
+
     public Task<byte[]?> ReadFileAsync(string inputId) => Task.FromResult(File);
 }
 

@@ -9,6 +9,9 @@ namespace Foramen.Field.Sheets.Flash;
 /// <summary>The flash of a sheet, worked out anew from the journal and the wall clock each time it is asked.</summary>
 public sealed class FlashState(SheetState sheet)
 {
+    /// <summary>Shorter than this a hand cannot uncover and cover a hole evenly, s; common practice, no source.</summary>
+    public const double ShortestSeconds = 2;
+
     /// <summary>The plan; null where there is none yet.</summary>
     public PlanMade? Plan => sheet.Sheet?.Plan?.Body;
 

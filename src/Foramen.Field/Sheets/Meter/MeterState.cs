@@ -106,7 +106,10 @@ public sealed class MeterState(SheetState sheet, SheetScene scenes)
         {
             var stops = Math.Log2(Effect(tone) / reference);
             var bound = tone.Limit switch { LuminanceLimit.AtLeast => "≥ ", LuminanceLimit.AtMost => "≤ ", _ => "" };
-            return new LadderRung(tone.Name, stops, $"{bound}{Texts.Words.Meter.Rendering(sheet.Sheet!.Tones[i].Body.Rendering)}", stops > top || stops < withFlash);
+            // The journal may be a tone ahead of the scene: the page is drawn in between.
+            var wanted = sheet.Sheet!.Tones.Find(read => read.Body.Tone == scene.Tones[i].Id)?.Body.Rendering;
+            return new LadderRung(
+                tone.Name, stops, wanted is { } rendering ? $"{bound}{Texts.Words.Meter.ShortRendering(rendering)}" : null, stops > top || stops < withFlash);
         }).ToList();
         return (rungs, top, bottom, withFlash);
     }

@@ -68,6 +68,21 @@ export async function fromStore(hash, longSide) {
   return blob ? take(blob, blob.type, longSide, false) : JSON.stringify({ refusal: 'none', detail: '' });
 }
 
+/**
+ * Fetches a picture from the host and keeps it, if it holds what it should.
+ * @param {string} address @param {string} hash @param {string} mediaType
+ */
+export async function fetchKept(address, hash, mediaType) {
+  try {
+    const response = await fetch(address);
+    const bytes = new Uint8Array(await response.arrayBuffer());
+    return response.ok && await sha256(bytes) === hash && !JSON.parse(await putBlob(hash, mediaType, new Blob([bytes], { type: mediaType }))).refusal;
+  } catch {
+    // No network, or no secure address: the sheet goes without its picture.
+    return false;
+  }
+}
+
 /** Copies the RGBA pixels of the last one into the engine's memory. @param {any} view */
 export function copyPixels(view) { if (last) { view.set(new Uint8Array(last.pixels.buffer)); } }
 

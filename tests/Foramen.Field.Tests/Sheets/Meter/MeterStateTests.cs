@@ -67,6 +67,20 @@ public sealed class MeterStateTests : IDisposable
         Assert.Empty(sheet.Sheet!.Tones);
     }
 
+    // The journal says so before the scene has been read anew, and pages are drawn when the journal changes.
+    [Fact]
+    public async Task The_ladder_can_be_drawn_while_a_tone_is_taken_off()
+    {
+        var (sheet, meter) = await OpenAsync();
+        await meter.ReadPlaceAsync(0.25, 0.5, "wall", WantedRendering.Mid);
+        await meter.ReadPlaceAsync(0.75, 0.5, "quay", WantedRendering.TexturedHighlight);
+        var drawn = 0;
+        field.Session.Changed += () => drawn = meter.Ladder().Rungs.Count;
+        Assert.True(await meter.RemoveAsync(sheet.Sheet!.Tones[0].Body.Tone));
+        Assert.Equal(2, drawn);
+        Assert.Single(meter.Ladder().Rungs);
+    }
+
     [Fact]
     public async Task The_light_is_kept_with_the_tones()
     {
