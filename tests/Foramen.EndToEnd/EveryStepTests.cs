@@ -28,6 +28,8 @@ public sealed class EveryStepTests(FieldStage stage)
                 await page.ThemeAsync(theme);
                 found.AddRange(await Axe.FindAsync(page, $"{sight} in {theme}", coloursOnly: theme != "paper"));
             }
+
+            await page.EvaluateAsync("() => scrollTo(0, 0)");
         }).WalkAsync();
         Assert.True(found.Count == 0, string.Join('\n', found));
     }
@@ -45,6 +47,7 @@ public sealed class EveryStepTests(FieldStage stage)
             await ToEndAsync(page);
             found.AddRange(await Axe.FindAsync(page, sight));
             found.AddRange(await Keys.FindUnreachedAsync(page, sight));
+            await page.EvaluateAsync("() => scrollTo(0, 0)");
         }).WalkAsync();
         Assert.True(found.Count == 0, string.Join('\n', found));
     }

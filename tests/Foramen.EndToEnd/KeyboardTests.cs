@@ -12,7 +12,7 @@ public sealed class KeyboardTests(FieldStage stage)
         using var home = await HomeProcess.StartAsync(Tour.DemoJournal);
         await using var context = await stage.DesktopAsync(home.Address);
         var page = await context.NewPageAsync();
-        await page.Clock.InstallAsync();
+        await page.Clock.InstallAsync(new() { TimeDate = Tour.DemoEvening });
         await page.OpenAsync("/");
         await page.GetByText("The grain elevator").WaitForAsync();
 

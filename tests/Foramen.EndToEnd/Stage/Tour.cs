@@ -8,8 +8,10 @@ namespace Foramen.EndToEnd.Stage;
 /// </summary>
 internal sealed class Tour(IPage page, Func<string, Task> look)
 {
-    private static readonly DateTime DemoEvening = new(2026, 5, 9, 16, 25, 0, DateTimeKind.Utc);
+    /// <summary>After the last entry of the demo outing, on the same day.</summary>
+    public static readonly DateTime DemoEvening = new(2026, 5, 9, 16, 25, 0, DateTimeKind.Utc);
 
+    /// <summary>The demo outing.</summary>
     public static string DemoJournal { get; } = Path.Combine(Repository.Root, "demo", "canal-basin.foramen.jsonl");
 
     public async Task WalkAsync()
