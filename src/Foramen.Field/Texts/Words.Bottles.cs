@@ -88,7 +88,12 @@ public static partial class Words
                 ? $"{sheets.Middle}"
                 : string.Create(CultureInfo.InvariantCulture, $"{Many(sheets.Middle)} ({Many(sheets.Low)} to {Many(sheets.High)})");
 
-        public static string About(int sheets) => sheets == 1 ? "about 1 more sheet" : $"about {Many(sheets)} more sheets";
+        public static string About(int sheets) => sheets switch
+        {
+            1 => "about 1 more sheet",
+            >= 100 => $"{Many(sheets)} sheets",
+            _ => $"about {Many(sheets)} more sheets",
+        };
 
         public static string Card(Spread<double> activity, Spread<int> sheets, double millilitres) => string.Create(
             CultureInfo.InvariantCulture, $"{activity.Middle * 100:0} % of fresh · {About(sheets.Middle)} · {millilitres:0} ml");
