@@ -1,0 +1,62 @@
+using Microsoft.Playwright;
+
+namespace Foramen.FieldBench;
+
+/// <summary>Cold starts in headless Chromium: a fresh context each time, so nothing is cached; the apps take turns within a round.</summary>
+internal static class ColdStart
+{
+    private const string FirstHeading =
+        """
+        () => new Promise(resolve => {
+          const look = () => document.querySelector('h1') ? requestAnimationFrame(() => resolve(performance.now())) : setTimeout(look, 5);
+          look();
+        })
+        """;
+
+    public static async Task<IReadOnlyList<Measured>> MeasureAsync(IReadOnlyList<ServedApp> apps, int rounds)
+    {
+        using var playwright = await Playwright.CreateAsync();
+        await using var browser = await playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = "/usr/bin/chromium",
+            Headless = true,
+            ChromiumSandbox = false,
+            Args =
+            [
+                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update",
+                "--disable-sync",
+            ],
+        });
+        var times = apps.ToDictionary(app => app, _ => new List<double>());
+        var bytes = apps.ToDictionary(app => app, _ => 0L);
+        for (var round = 0; round <= rounds; round++)
+        {
+            foreach (var app in apps)
+            {
+                var (milliseconds, transferred) = await StartAsync(browser, app);
+                // The first round warms the machine's own caches and is not counted.
+                if (round > 0)
+                {
+                    times[app].Add(milliseconds);
+                    bytes[app] = transferred;
+                }
+            }
+        }
+
+        return [.. apps.Select(app => new Measured(app.Name, times[app], bytes[app]))];
+    }
+
+    private static async Task<(double Milliseconds, long Bytes)> StartAsync(IBrowser browser, ServedApp app)
+    {
+        await using var context = await browser.NewContextAsync(new() { ServiceWorkers = ServiceWorkerPolicy.Block });
+        var page = await context.NewPageAsync();
+        var session = await context.NewCDPSessionAsync(page);
+        await session.SendAsync("Network.enable");
+        var bytes = 0.0;
+        session.Event("Network.loadingFinished").OnEvent += (_, e) => bytes += e!.Value.GetProperty("encodedDataLength").GetDouble();
+        await page.GotoAsync(app.Address, new() { WaitUntil = WaitUntilState.Commit, Timeout = 120_000 });
+        var milliseconds = await page.EvaluateAsync<double>(FirstHeading);
+        await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
+        return (milliseconds, (long)bytes);
+    }
+}
