@@ -13,20 +13,8 @@ internal static class ColdStart
         })
         """;
 
-    public static async Task<IReadOnlyList<Measured>> MeasureAsync(IReadOnlyList<ServedApp> apps, int rounds)
+    public static async Task<IReadOnlyList<Measured>> MeasureAsync(IBrowser browser, IReadOnlyList<ServedApp> apps, int rounds)
     {
-        using var playwright = await Playwright.CreateAsync();
-        await using var browser = await playwright.Chromium.LaunchAsync(new()
-        {
-            ExecutablePath = "/usr/bin/chromium",
-            Headless = true,
-            ChromiumSandbox = false,
-            Args =
-            [
-                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update",
-                "--disable-sync",
-            ],
-        });
         var times = apps.ToDictionary(app => app, _ => new List<double>());
         var bytes = apps.ToDictionary(app => app, _ => 0L);
         for (var round = 0; round <= rounds; round++)

@@ -1,29 +1,66 @@
 using System.Globalization;
+using System.Runtime.InteropServices;
+using System.Text;
 using Foramen.FieldBench;
+using Microsoft.Playwright;
 
-// name=directory pairs of published wwwroot folders; the first is the yardstick.
-if (args.Length == 0 || args.Any(arg => !arg.Contains('=', StringComparison.Ordinal)))
+// A photograph, then name=directory pairs of published wwwroot folders: the yardstick first, Field last.
+if (args.Length < 3 || !File.Exists(args[0]) || args[1..].Any(argument => !argument.Contains('=', StringComparison.Ordinal)))
 {
-    await Console.Error.WriteLineAsync("Give published apps as name=directory, the yardstick first.");
+    await Console.Error.WriteLineAsync("Give a photograph and published apps as name=directory, the yardstick first and Field last.");
     return 2;
 }
 
 var apps = new List<ServedApp>();
-foreach (var arg in args)
+foreach (var argument in args[1..])
 {
-    var cut = arg.IndexOf('=', StringComparison.Ordinal);
-    apps.Add(await ServedApp.StartAsync(arg[..cut], arg[(cut + 1)..]));
+    var cut = argument.IndexOf('=', StringComparison.Ordinal);
+    apps.Add(await ServedApp.StartAsync(argument[..cut], argument[(cut + 1)..]));
 }
 
-var rounds = int.Parse(Environment.GetEnvironmentVariable("ROUNDS") ?? "7", CultureInfo.InvariantCulture);
-var results = await ColdStart.MeasureAsync(apps, rounds);
-Console.WriteLine("| app | cold start, median (range) ms | ratio | transfer, kB | ratio |");
-Console.WriteLine("| --- | ---: | ---: | ---: | ---: |");
-foreach (var result in results)
+using var playwright = await Playwright.CreateAsync();
+await using var browser = await BenchBrowser.LaunchAsync(playwright);
+await Console.Error.WriteLineAsync("Cold starts…");
+var starts = await ColdStart.MeasureAsync(browser, apps, rounds: 9);
+
+await Console.Error.WriteLineAsync("An empty page…");
+await using var context = await browser.NewContextAsync(new()
 {
-    Console.WriteLine(string.Create(
-        CultureInfo.InvariantCulture,
-        $"| {result.Name} | {result.MedianMilliseconds:0} ({result.Milliseconds.Min():0}–{result.Milliseconds.Max():0}) | {result.MedianMilliseconds / results[0].MedianMilliseconds:0.00} | {result.TransferBytes / 1000.0:0} | {(double)result.TransferBytes / results[0].TransferBytes:0.00} |"));
+    ViewportSize = new() { Width = 390, Height = 844 }, DeviceScaleFactor = 2, HasTouch = true, IsMobile = true, ServiceWorkers = ServiceWorkerPolicy.Block,
+});
+var page = await context.NewPageAsync();
+var idle = await TallyCost.PartOfACoreAsync(browser);
+await Console.Error.WriteLineAsync("Slider…");
+await SheetJourney.PlanAsync(page, apps[^1].Address, args[0]);
+var repaints = await SliderRepaint.MeasureAsync(page);
+await Console.Error.WriteLineAsync("Tally…");
+await SheetJourney.OpenHoleAsync(page);
+await Task.Delay(TimeSpan.FromSeconds(5));
+var tally = await TallyCost.PartOfACoreAsync(browser);
+
+var text = new StringBuilder();
+void Line(FormattableString line) => text.AppendLine(line.ToString(CultureInfo.InvariantCulture));
+double At(double part) => repaints.Times.Order().ElementAt((int)(part * (repaints.Times.Length - 1)));
+var load = File.Exists("/proc/loadavg") ? (await File.ReadAllTextAsync("/proc/loadavg")).Split(' ')[0] : "unknown";
+Line($"# Field: measured");
+Line($"");
+Line($"{DateTime.UtcNow:yyyy-MM-dd}, {RuntimeInformation.OSDescription}, {Environment.ProcessorCount} threads, headless Chromium {browser.Version}.");
+Line($"One run of `bench/field`, load average at its end {load}; only ratios mean anything on another machine. Each cold start in a fresh context, apps taking turns.");
+Line($"");
+Line($"| app | cold start, median (range), ms | ratio (Field ≤ 1.3) | transfer, kB | ratio (Field ≤ 2) |");
+Line($"| --- | ---: | ---: | ---: | ---: |");
+foreach (var start in starts)
+{
+    Line($"| {start.Name} | {start.MedianMilliseconds:0} ({start.Milliseconds.Min():0}–{start.Milliseconds.Max():0}) | {start.MedianMilliseconds / starts[0].MedianMilliseconds:0.00} | {start.TransferBytes / 1000.0:0} | {(double)start.TransferBytes / starts[0].TransferBytes:0.00} |");
 }
 
+Line($"");
+Line($"| what | measured | should be |");
+Line($"| --- | ---: | ---: |");
+Line($"| a move of the time slider to the {repaints.Width}×{repaints.Height} print on its canvas, median | {At(0.5):0.0} ms | ≤ 50 ms |");
+Line($"| the same, nine in ten within | {At(0.9):0.0} ms | |");
+Line($"| all of Chromium while the tally runs, part of one core | {100 * tally:0.0} % | |");
+Line($"| all of Chromium with an empty page | {100 * idle:0.0} % | |");
+Line($"| the tally's own cost | {100 * (tally - idle):0.0} % | < 2 % |");
+Console.Write(text);
 return 0;

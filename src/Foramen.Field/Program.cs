@@ -1,8 +1,10 @@
+using System.Globalization;
 using Foramen.Field.Device;
 using Foramen.Field.Settings;
 using Foramen.Field.Sheets;
 using Foramen.Field.Shell;
 using Foramen.Field.Storage;
+using Foramen.Field.Texts;
 using Foramen.Field.Time;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
@@ -15,6 +17,8 @@ var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<App>("#app");
 
 var platform = await BrowserPlatform.LoadAsync();
+var (tenths, thousands) = BrowserPlatform.NumberSigns();
+CultureInfo.CurrentCulture = CultureInfo.DefaultThreadCurrentCulture = ScreenCulture.Of(tenths, thousands);
 builder.Services.AddSingleton<IPlatform>(platform);
 builder.Services.AddSingleton<IZone>(platform);
 builder.Services.AddSingleton(TimeProvider.System);

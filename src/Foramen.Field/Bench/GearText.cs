@@ -15,7 +15,7 @@ public static class GearText
         var fNumber = camera.FocalDistanceMillimetres / camera.HoleDiameterMillimetres;
         var shape = camera.PaperShape == "curved" ? Words.Gear.Curved : Words.Gear.Flat;
         return string.Create(
-            CultureInfo.InvariantCulture,
+            CultureInfo.CurrentCulture,
             $"{Small(camera.HoleDiameterMillimetres, units)} at {Lengths.Show(camera.FocalDistanceMillimetres, units)} · f/{fNumber:0} · {Lengths.Bare(camera.SheetWidthMillimetres, units)} × {Lengths.Show(camera.SheetHeightMillimetres, units)}, {shape.ToLowerInvariant()}");
     }
 

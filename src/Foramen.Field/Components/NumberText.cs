@@ -23,7 +23,7 @@ public static class NumberText
                 : $"{char.ToUpperInvariant(what[0])}{what[1..]} should be a number, such as {Show((min + Math.Min(max, min + 10)) / 2)}.");
     }
 
-    /// <summary>Writes a number with at most so many decimals.</summary>
+    /// <summary>Writes a number with at most so many decimals, as this screen writes numbers.</summary>
     public static string Show(double value, int decimals = 2)
-        => Math.Round(value, decimals).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture).Replace('-', '−');
+        => Math.Round(value, decimals).ToString("0." + new string('#', decimals), CultureInfo.CurrentCulture).Replace('-', '−');
 }

@@ -25,6 +25,9 @@ internal sealed partial class BrowserPlatform : IPlatform
 
     public TimeSpan OffsetAt(DateTimeOffset instant) => TimeSpan.FromMinutes(OffsetMinutes(instant.ToUnixTimeMilliseconds()));
 
+    /// <summary>The signs the browser's language puts before tenths and between thousands.</summary>
+    public static (string Decimal, string Group) NumberSigns() => Signs() is [var tenths, var thousands] ? (tenths, thousands) : ("", "");
+
     public string ReadSettings() => Read();
 
     public bool WriteSettings(string json) => Write(json);
@@ -45,6 +48,9 @@ internal sealed partial class BrowserPlatform : IPlatform
 
     [JSImport("offsetMinutes", Module)]
     private static partial int OffsetMinutes([JSMarshalAs<JSType.Number>] long unixMilliseconds);
+
+    [JSImport("numberSigns", Module)]
+    private static partial string[] Signs();
 
     [JSImport("readSettings", Module)]
     private static partial string Read();

@@ -47,11 +47,11 @@ public static partial class Words
 
         public static string StopsOf(double stops) => Math.Abs(stops) < 0.05
             ? "as metered"
-            : string.Create(CultureInfo.InvariantCulture, $"{(stops > 0 ? "+" : "−")}{Math.Abs(stops):0.#} {(Math.Abs(Math.Abs(stops) - 1) < 0.05 ? "stop" : "stops")}");
+            : string.Create(CultureInfo.CurrentCulture, $"{(stops > 0 ? "+" : "−")}{Math.Abs(stops):0.#} {(Math.Abs(Math.Abs(stops) - 1) < 0.05 ? "stop" : "stops")}");
 
         public static string Announce(string left) => $"{left} left";
 
-        public static string Progress(double progress) => string.Create(CultureInfo.InvariantCulture, $"{100 * progress:0} % of the plan");
+        public static string Progress(double progress) => string.Create(CultureInfo.CurrentCulture, $"{100 * progress:0} % of the plan");
 
         public static string Awake(WakeState state) => state switch
         {
@@ -63,6 +63,6 @@ public static partial class Words
 
         public static string OverOrUnder(double stops) => Math.Abs(stops) < 0.05
             ? "On the plan."
-            : string.Create(CultureInfo.InvariantCulture, $"{Math.Abs(stops):0.0} stops {(stops > 0 ? "over" : "under")} the plan.");
+            : string.Create(CultureInfo.CurrentCulture, $"{Math.Abs(stops):0.0} stops {(stops > 0 ? "over" : "under")} the plan.");
     }
 }

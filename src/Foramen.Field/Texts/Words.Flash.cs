@@ -42,10 +42,10 @@ public static partial class Words
             _ => "Point up at a wholly clouded sky, with no roof or branch in view.",
         };
 
-        public static string Ev(double value) => value.ToString("0.0", CultureInfo.InvariantCulture).Replace('-', '−');
+        public static string Ev(double value) => value.ToString("0.0", CultureInfo.CurrentCulture).Replace('-', '−');
 
         public static string BrightWhy(double candelas) => string.Create(
-            CultureInfo.InvariantCulture,
+            CultureInfo.CurrentCulture,
             $"The flash time was worked out for a surface of {candelas:0.##} cd/m². One step more on the meter wants half the time, one less twice.");
 
         public static string After(double planned) => planned > 0

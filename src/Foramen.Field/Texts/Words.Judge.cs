@@ -82,7 +82,7 @@ public static partial class Words
             var amount = Math.Abs(stops);
             return Math.Abs(amount - 0.5) < 0.05 ? "half a stop"
                 : Math.Abs(amount - 1) < 0.05 ? "1 stop"
-                : string.Create(CultureInfo.InvariantCulture, $"{amount:0.#} stops");
+                : string.Create(CultureInfo.CurrentCulture, $"{amount:0.#} stops");
         }
     }
 }

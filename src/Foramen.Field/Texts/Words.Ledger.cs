@@ -16,7 +16,7 @@ public static partial class Words
         public const string Nothing = "Everything in the file is here already.";
         public const string Unplanned = "No plan yet";
 
-        public static string TookIn(int count) => count == 1 ? "1 entry taken in." : string.Create(CultureInfo.InvariantCulture, $"{count} entries taken in.");
+        public static string TookIn(int count) => count == 1 ? "1 entry taken in." : string.Create(CultureInfo.CurrentCulture, $"{count} entries taken in.");
 
         public static string Handed(Device.HandedOn how) => how switch
         {
@@ -25,9 +25,9 @@ public static partial class Words
             _ => "Not handed on.",
         };
 
-        public static string BadLine(int number, string sentence) => string.Create(CultureInfo.InvariantCulture, $"Line {number}: {sentence}");
+        public static string BadLine(int number, string sentence) => string.Create(CultureInfo.CurrentCulture, $"Line {number}: {sentence}");
 
         public static string Unreadable(int count) => string.Create(
-            CultureInfo.InvariantCulture, $"{count} stored {(count == 1 ? "entry" : "entries")} could not be read; kept as they are.");
+            CultureInfo.CurrentCulture, $"{count} stored {(count == 1 ? "entry" : "entries")} could not be read; kept as they are.");
     }
 }

@@ -121,14 +121,14 @@ public static partial class Words
         public static string AtTwenty(string twenty) => $"Its time at {twenty}";
 
         public static string Degrees(double celsius, UnitSystem units) => units == UnitSystem.Imperial
-            ? string.Create(CultureInfo.InvariantCulture, $"{(celsius * 1.8) + 32:0.#} °F")
-            : string.Create(CultureInfo.InvariantCulture, $"{celsius:0.#} °C");
+            ? string.Create(CultureInfo.CurrentCulture, $"{(celsius * 1.8) + 32:0.#} °F")
+            : string.Create(CultureInfo.CurrentCulture, $"{celsius:0.#} °C");
 
         public static string Range(double low, double high) => Math.Round(low) == Math.Round(high)
-            ? string.Create(CultureInfo.InvariantCulture, $"{low:0}")
-            : string.Create(CultureInfo.InvariantCulture, $"{low:0} to {high:0}");
+            ? string.Create(CultureInfo.CurrentCulture, $"{low:0}")
+            : string.Create(CultureInfo.CurrentCulture, $"{low:0} to {high:0}");
 
-        public static string ChangesOf(double changes) => string.Create(CultureInfo.InvariantCulture, $"{changes:0} × 2 min");
+        public static string ChangesOf(double changes) => string.Create(CultureInfo.CurrentCulture, $"{changes:0} × 2 min");
 
         public static string OfPlanned(double seconds) => $"of {TimeText.Spoken(seconds)}";
     }

@@ -25,7 +25,7 @@ public static partial class Words
         };
 
         public static string Room(double usedBytes, double quotaBytes) => string.Create(
-            CultureInfo.InvariantCulture, $"{usedBytes / 1e6:0.#} MB of {quotaBytes / 1e6:0} MB in use.");
+            CultureInfo.CurrentCulture, $"{usedBytes / 1e6:0.#} MB of {quotaBytes / 1e6:0} MB in use.");
 
         public static string Undecodable(string mediaType) =>
             $"This browser cannot read the picture ({mediaType}); choose a JPEG, PNG or WebP file.";

@@ -33,18 +33,19 @@ public sealed class FieldStage : IAsyncLifetime
 
     /// <summary>A phone held upright.</summary>
     /// <param name="address">Another Home than the usual one.</param>
-    public Task<IBrowserContext> PhoneAsync(string? address = null) => ContextAsync(address, 390, 844, touch: true);
+    /// <param name="locale">Its language.</param>
+    public Task<IBrowserContext> PhoneAsync(string? address = null, string locale = "en-GB") => ContextAsync(address, 390, 844, touch: true, locale);
 
     /// <summary>A large screen.</summary>
     /// <param name="address">Another Home than the usual one.</param>
     public Task<IBrowserContext> DesktopAsync(string? address = null) => ContextAsync(address, 1280, 800, touch: false);
 
-    private async Task<IBrowserContext> ContextAsync(string? address, int width, int height, bool touch)
+    private async Task<IBrowserContext> ContextAsync(string? address, int width, int height, bool touch, string locale = "en-GB")
     {
         var context = await browser.NewContextAsync(new()
         {
             BaseURL = address ?? Home.Address, ViewportSize = new() { Width = width, Height = height }, HasTouch = touch, IsMobile = touch,
-            ReducedMotion = ReducedMotion.Reduce, TimezoneId = "Europe/Amsterdam",
+            ReducedMotion = ReducedMotion.Reduce, TimezoneId = "Europe/Amsterdam", Locale = locale,
         });
         context.SetDefaultTimeout(60_000);
         return context;

@@ -7,6 +7,13 @@ let session = '';
 /** Minutes to add to UTC for the local time of that instant. @param {number} unixMilliseconds */
 export function offsetMinutes(unixMilliseconds) { return -new Date(unixMilliseconds).getTimezoneOffset(); }
 
+/** The signs this browser's language puts before tenths and between thousands, or empty. */
+export function numberSigns() {
+  const parts = new Intl.NumberFormat(navigator.languages, { minimumFractionDigits: 1 }).formatToParts(1234567.8);
+  const sign = (/** @type {string} */ type) => parts.find(part => part.type === type)?.value ?? '';
+  return [sign('decimal'), sign('group')];
+}
+
 /** Settings as JSON text, or empty. Where the browser refuses to keep them they last as long as the page. */
 export function readSettings() {
   try { return localStorage.getItem(settingsKey) ?? session; } catch { return session; }
