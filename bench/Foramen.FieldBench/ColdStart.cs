@@ -8,7 +8,7 @@ internal static class ColdStart
     private const string FirstHeading =
         """
         () => new Promise(resolve => {
-          const look = () => document.querySelector('h1') ? requestAnimationFrame(() => resolve(performance.now())) : setTimeout(look, 5);
+          const look = () => performance.now() > 90_000 ? resolve(-1) : document.querySelector('h1') ? requestAnimationFrame(() => resolve(performance.now())) : setTimeout(look, 5);
           look();
         })
         """;
@@ -38,12 +38,20 @@ internal static class ColdStart
     {
         await using var context = await browser.NewContextAsync(new() { ServiceWorkers = ServiceWorkerPolicy.Block });
         var page = await context.NewPageAsync();
+        var complaints = new List<string>();
+        page.Console += (_, message) => complaints.Add(message.Text);
+        page.PageError += (_, error) => complaints.Add(error);
         var session = await context.NewCDPSessionAsync(page);
         await session.SendAsync("Network.enable");
         var bytes = 0.0;
         session.Event("Network.loadingFinished").OnEvent += (_, e) => bytes += e!.Value.GetProperty("encodedDataLength").GetDouble();
         await page.GotoAsync(app.Address, new() { WaitUntil = WaitUntilState.Commit, Timeout = 120_000 });
         var milliseconds = await page.EvaluateAsync<double>(FirstHeading);
+        if (milliseconds < 0)
+        {
+            throw new InvalidOperationException($"{app.Name} drew no heading within 90 seconds. {string.Join(' ', complaints)}");
+        }
+
         await page.WaitForLoadStateAsync(LoadState.NetworkIdle);
         return (milliseconds, (long)bytes);
     }

@@ -18,6 +18,12 @@ public sealed record PlaceDefined() : EntryBody(EntryKind.PlaceDefined)
     /// <summary>What the camera looks towards there: bearing from true north, degrees clockwise, 0 to 360.</summary>
     public double? FacesDegrees { get; init; }
 
+    /// <summary>What the photographed facade itself faces: bearing from true north, degrees clockwise, 0 to 360; back at the camera where nothing is said.</summary>
+    public double? FacadeFacesDegrees { get; init; }
+
+    /// <summary>How much of the light the facade sends back, percent, 1 to 100.</summary>
+    public double? ReflectancePercent { get; init; }
+
     /// <summary>Anything else worth remembering.</summary>
     public string? Note { get; init; }
 
@@ -28,6 +34,8 @@ public sealed record PlaceDefined() : EntryBody(EntryKind.PlaceDefined)
         BodyCheck.Optional(LatitudeDegrees, -90, 90, "the latitude", "degrees");
         BodyCheck.Optional(LongitudeDegrees, -180, 180, "the longitude", "degrees");
         BodyCheck.Optional(FacesDegrees, 0, 360, "the bearing", "degrees");
+        BodyCheck.Optional(FacadeFacesDegrees, 0, 360, "the facade's bearing", "degrees");
+        BodyCheck.Optional(ReflectancePercent, 1, 100, "the facade's reflectance", "%");
         BodyCheck.Note(Note);
     }
 }
