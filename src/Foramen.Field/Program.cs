@@ -31,6 +31,7 @@ builder.Services.AddSingleton<IWake, BrowserWake>();
 builder.Services.AddSingleton<ISignals, BrowserSignals>();
 builder.Services.AddSingleton<ILevel, BrowserLevel>();
 builder.Services.AddSingleton<IShare, BrowserShare>();
+builder.Services.AddSingleton<IWhere, BrowserWhere>();
 builder.Services.AddSingleton<IPrintCanvas, BrowserPrintCanvas>();
 builder.Services.AddSingleton<Updates>();
 builder.Services.AddTransient<SheetState>();

@@ -41,7 +41,12 @@ internal sealed partial class BrowserPlatform : IPlatform
     public (double X, double Y)? PlaceIn(string elementId, double clientX, double clientY)
         => Place(elementId, clientX, clientY) is [var x, var y] ? (x, y) : null;
 
+    public void Print() => PrintPage();
+
     public Task<string> DemoOutingAsync() => DemoOuting();
+
+    [JSImport("printPage", Module)]
+    private static partial void PrintPage();
 
     [JSImport("demoOuting", Module)]
     private static partial Task<string> DemoOuting();

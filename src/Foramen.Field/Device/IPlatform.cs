@@ -26,6 +26,9 @@ public interface IPlatform : IZone
     /// <summary>Where an element was touched: each 0 to 1 from its top left; null where it is not shown.</summary>
     (double X, double Y)? PlaceIn(string elementId, double clientX, double clientY);
 
+    /// <summary>Opens the browser's own print dialogue, which also writes PDF files.</summary>
+    void Print();
+
     /// <summary>The demo outing that the host offers, as JSON lines; empty where it offers none.</summary>
     Task<string> DemoOutingAsync();
 }

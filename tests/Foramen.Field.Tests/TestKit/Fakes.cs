@@ -39,6 +39,10 @@ internal sealed class FakePlatform : IPlatform
 
     public TimeSpan OffsetAt(DateTimeOffset instant) => TimeSpan.FromHours(2);
 
+    public int Printed { get; private set; }
+
+    public void Print() => Printed++;
+
     public string Demo { get; set; } = "";
 
     public Task<string> DemoOutingAsync() => Task.FromResult(Demo);
@@ -120,6 +124,13 @@ internal sealed class FakeLevel : ILevel
     }
 
     public void Stop() => OnReading = null;
+}
+
+internal sealed class FakeWhere : IWhere
+{
+    public (double Latitude, double Longitude)? Next { get; set; }
+
+    public Task<(double Latitude, double Longitude)?> AskAsync() => Task.FromResult(Next);
 }
 
 internal sealed class FakeShare : IShare

@@ -32,6 +32,7 @@ internal sealed class FieldContext : BunitContext
         Services.AddSingleton<IWake>(Wake);
         Services.AddSingleton<ILevel>(Level);
         Services.AddSingleton<IShare>(Share);
+        Services.AddSingleton<IWhere>(Where);
         Services.AddSingleton<IPrintCanvas>(Canvas);
         Services.AddSingleton<Updates>();
         Services.AddTransient<SheetState>();
@@ -54,6 +55,8 @@ internal sealed class FieldContext : BunitContext
     public FakeLevel Level { get; } = new();
 
     public FakeShare Share { get; } = new();
+
+    public FakeWhere Where { get; } = new();
 
     public FakePrintCanvas Canvas { get; } = new();
 

@@ -93,6 +93,9 @@ export function placeIn(id, clientX, clientY) {
     : [];
 }
 
+/** The browser's own print dialogue. */
+export function printPage() { print(); }
+
 // Where arrow keys move something, they do not scroll the page as well.
 addEventListener('keydown', event => {
   if (event.key.startsWith('Arrow') && event.target instanceof Element && event.target.closest('[data-arrows]')) {
