@@ -1,3 +1,4 @@
+using System.Globalization;
 using Foramen.Engine.Camera;
 using Foramen.Field.Components;
 using Foramen.Field.Time;
