@@ -100,6 +100,10 @@ public sealed class PlaceDay
         return points;
     }
 
+    /// <summary>Exposures through a span, for a plan that asks many times; null without a camera and a paper.</summary>
+    public DayExposure? ExposureThrough(DateTimeOffset from, DateTimeOffset to, SkyCover cover)
+        => exposure is null ? null : DayExposure.Of(Place, exposure, cover, from, to);
+
     /// <summary>Rise, transit and set.</summary>
     public SkyDay Sun(DateOnly date)
     {
