@@ -7,7 +7,7 @@ namespace Foramen.Engine.Exposure;
 /// <summary>The windows of a place, in a day or through a year.</summary>
 public static class WindowFinder
 {
-    private const int Samples = 16;
+    private const int Samples = 8;
 
     // Down to here the light of dusk may still do for some papers; beyond, no window is looked for.
     private const double DarkestDegrees = -18;
@@ -32,13 +32,22 @@ public static class WindowFinder
         // Over a year the sun's distance changes its light by ±3.4 %; that of the month is near enough.
         var strength = new SunStrength(from, to);
         var least = wish.LongestExposure is { } longest ? exposure!.LeastLuminanceFor(longest).CandelasPerSquareMetre * Math.PI / place.Reflectance.Fraction : 0;
+        var leastCosine = Math.Sin(wish.LeastRaking.Radians);
         double Height(SkyPosition sun, double aboveAir)
         {
+            // Only the sign counts and that it is smooth; the cheapest questions come first, and the first no is the answer.
             var height = double.PositiveInfinity;
+            var clear = double.NaN;
             if (wish.SunOnFacade)
             {
-                height = Math.Min(sun.Elevation.Degrees, place.Facade.RakingAngle(sun).Degrees - wish.LeastRaking.Degrees);
-                height = height < 0 ? height : Math.Min(height, Clear(place.ShadeOnFacade, sun));
+                height = Math.Min(sun.Elevation.Degrees, (place.Facade.CosineTo(sun) - leastCosine) * (180 / Math.PI));
+                if (height < 0)
+                {
+                    return height;
+                }
+
+                clear = Clear(place.ShadeOnFacade, sun);
+                height = Math.Min(height, clear);
             }
 
             if (height >= 0 && wish.SunOutOfPicture && place.Aim is { } aim)
@@ -53,9 +62,9 @@ public static class WindowFinder
 
             if (height >= 0 && least > 0)
             {
-                // A stop counts like ten degrees; only the sign matters, and that it is smooth.
-                var lux = light!.Lux(sun, aboveAir, Clear(place.ShadeOnFacade, sun) < 0);
-                height = Math.Min(height, Math.Clamp(10 * Math.Log2(lux / least), -100, 100));
+                // A stop counts like ten degrees.
+                var shaded = (double.IsNaN(clear) ? Clear(place.ShadeOnFacade, sun) : clear) < 0;
+                height = Math.Min(height, Math.Clamp(10 * Math.Log2(light!.Lux(sun, aboveAir, shaded) / least), -100, 100));
             }
 
             return double.IsPositiveInfinity(height) ? sun.Elevation.Degrees : height;
@@ -79,17 +88,20 @@ public static class WindowFinder
         }
 
         var track = SunTrack.Over(from, to);
-        return [.. spans.Select(span => Best(span, place, exposure, light, track, strength))];
+        var observer = new Observer(place.Position);
+        var air = Atmosphere.At(place.Position);
+        SkyPosition SunAt(DateTimeOffset instant) => track.Sight(observer, AstronomicalTime.From(instant).DaysUniversal).Seen(air);
+        return [.. spans.Select(span => Best(span, place, exposure, light, SunAt, strength))];
     }
 
     private static PlaceWindow Best(
-        LightWindow span, OutingPlace place, FacadeExposure? exposure, FacadeLightCurve? light, SunTrack track, SunStrength strength)
+        LightWindow span, OutingPlace place, FacadeExposure? exposure, FacadeLightCurve? light, Func<DateTimeOffset, SkyPosition> sunAt, SunStrength strength)
     {
         var (best, sunAtBest, most) = (span.Start, default(SkyPosition), double.NegativeInfinity);
         for (var i = 0; i <= Samples; i++)
         {
             var instant = span.Start + (span.Length * i / Samples);
-            var sun = track.At(instant, place.Position);
+            var sun = sunAt(instant);
             var value = light is null
                 ? sun.Elevation.Degrees
                 : light.Lux(sun, strength.At(instant), Clear(place.ShadeOnFacade, sun) < 0);
