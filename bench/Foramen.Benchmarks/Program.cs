@@ -28,6 +28,15 @@ var config = ManualConfig.CreateEmpty()
     .AddLogger(args.Contains("--verbose") ? ConsoleLogger.Default : NullLogger.Instance)
     .WithOptions(ConfigOptions.DisableLogFile);
 
+if (args is ["bath", var bathInto, ..])
+{
+    Console.Error.WriteLine("A bottle…");
+    var table = BathTable.Write(BenchmarkRunner.Run<BathBenchmarks>(config));
+    Console.WriteLine(table);
+    File.WriteAllText(bathInto, table);
+    return 0;
+}
+
 Console.Error.WriteLine("Convolution…");
 var convolution = BenchmarkRunner.Run<ConvolutionBenchmarks>(config);
 Console.Error.WriteLine("Photograph to print…");

@@ -62,7 +62,7 @@ internal static class ResultTable
         text.AppendLine(CultureInfo.InvariantCulture, $"| {what} | {string.Join(" | ", times.Select(time => (time / 1e6).ToString("0", CultureInfo.InvariantCulture)))} | {over / under:0.00} |");
     }
 
-    private static double Median(Summary summary, string method, object? parameter)
+    internal static double Median(Summary summary, string method, object? parameter)
     {
         var report = summary.Reports.Single(one => one.BenchmarkCase.Descriptor.WorkloadMethod.Name == method
             && (parameter is null || one.BenchmarkCase.Parameters.Items.Any(item => Equals(item.Value, parameter))));
@@ -74,14 +74,14 @@ internal static class ResultTable
 
     private static string Megabytes(double bytes) => string.Create(CultureInfo.InvariantCulture, $"{bytes / 1e6:0} MB");
 
-    private static string Processor()
+    internal static string Processor()
     {
         const string Facts = "/proc/cpuinfo";
         var line = File.Exists(Facts) ? File.ReadLines(Facts).FirstOrDefault(one => one.StartsWith("model name", StringComparison.Ordinal)) : null;
         return line?.Split(':')[1].Trim() ?? RuntimeInformation.ProcessArchitecture.ToString();
     }
 
-    private static string LoadAverage()
+    internal static string LoadAverage()
     {
         const string Load = "/proc/loadavg";
         return File.Exists(Load) ? File.ReadAllText(Load).Split(' ')[0] : "unknown";

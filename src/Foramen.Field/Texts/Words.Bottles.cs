@@ -1,5 +1,6 @@
 using System.Globalization;
 using Foramen.Engine.Bath;
+using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
 using Foramen.Journal.Bodies;
 
@@ -30,7 +31,6 @@ public static partial class Words
         public const string Strength = "Strength";
         public const string Limit = "too weak";
         public const string FreshMark = "fresh";
-        public const string NextSheet = "Next sheet";
         public const string NextWhy = "From its strength and its temperature as last read. The bounds are what the gentlest and the harshest model make of what handbooks give; your own first tones narrow them.";
         public const string SheetsLeft = "Sheets left";
         public const string LeftWhy = "If the sheets and the topping up go on as they did. A sheet counts while the strength is above the limit, the liquid covers it, and handbooks know of bottles used that far.";
@@ -66,8 +66,14 @@ public static partial class Words
 
         public static string Percent(double part) => string.Create(CultureInfo.InvariantCulture, $"{part * 100:0} %");
 
-        public static string Bounds(Spread<double> activity) => string.Create(
-            CultureInfo.InvariantCulture, $"could be {activity.Low * 100:0} to {activity.High * 100:0} %");
+        public static string Bounds(Spread<double> activity) => Math.Round(activity.Low * 100) == Math.Round(activity.High * 100)
+            ? "of fresh"
+            : string.Create(CultureInfo.InvariantCulture, $"of fresh, could be {activity.Low * 100:0} to {activity.High * 100:0} %");
+
+        public static string NextSheetAt(string temperature) => $"Next sheet at {temperature}";
+
+        public static string Time(Spread<Duration> time) => string.Create(
+            CultureInfo.InvariantCulture, $"{time.Middle.Seconds:0} s ({time.Low.Seconds:0} to {time.High.Seconds:0})");
 
         public static string GaugeLabel(Spread<double> activity, double limit) => string.Create(
             CultureInfo.InvariantCulture,
@@ -90,9 +96,10 @@ public static partial class Words
 
         public static string About(int sheets) => sheets switch
         {
+            0 => "no more sheets",
             1 => "about 1 more sheet",
             >= 100 => $"{Many(sheets)} sheets",
-            _ => $"about {Many(sheets)} more sheets",
+            _ => $"about {sheets} more sheets",
         };
 
         public static string Card(Spread<double> activity, Spread<int> sheets, double millilitres) => string.Create(

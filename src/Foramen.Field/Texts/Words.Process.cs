@@ -38,6 +38,7 @@ public static partial class Words
         public const string ToTheBottle = "To the bottle";
         public const string FirstTone = "First tone is seen";
         public const string FirstToneHint = "Only if you can watch the sheet. It shows how strong the bottle is.";
+        public const string TenthUsual = "Usual is a tenth fresh after each sheet, and about as much poured away to make room.";
         public const string Lost = "Lost at the transfer";
         public const string ColourNow = "The developer looks like";
 

@@ -41,31 +41,61 @@ public sealed class SheetLoads(Ledger ledger, Density assumed)
             return (assumed, DensitySource.Assumed);
         }
 
-        var shifts = ShiftsOf(sheet, tones, paper.Kind);
-        var common = shifts.Count > 0 ? shifts.Values.Average() : 0;
-        var mean = tones.Average(tone => Moved(paper.Curve, tone.Density, shifts.GetValueOrDefault(tone.Tone, common)));
+        var (shifts, judged) = ShiftsOf(sheet, tones, paper.Kind);
+        var sum = 0.0;
+        for (var i = 0; i < tones.Count; i++)
+        {
+            sum += Moved(paper.Curve, tones[i].Density, shifts[i]);
+        }
+
         return (
-            Density.FromValue(Math.Clamp(mean - paper.Curve.MinimumDensity.Value, 0, Density.Max)),
-            shifts.Count > 0 ? DensitySource.Judged : DensitySource.Predicted);
+            Density.FromValue(Math.Clamp((sum / tones.Count) - paper.Curve.MinimumDensity.Value, 0, Density.Max)),
+            judged ? DensitySource.Judged : DensitySource.Predicted);
     }
 
-    /// <summary>By how many stops of exposure each judged tone lies from its prediction.</summary>
-    private static Dictionary<Ulid, double> ShiftsOf(Sheet sheet, IReadOnlyList<PlannedTone> tones, PaperKind kind)
+    /// <summary>By how many stops of exposure each tone lies from its prediction, and whether any was judged.</summary>
+    private static (double[] Shifts, bool Judged) ShiftsOf(Sheet sheet, IReadOnlyList<PlannedTone> tones, PaperKind kind)
     {
-        var verdicts = sheet.Judgement?.Body.Tones ?? [];
-        var whole = verdicts.LastOrDefault(verdict => verdict.Tone is null);
-        var shifts = new Dictionary<Ulid, double>();
-        foreach (var tone in tones)
+        var shifts = new double[tones.Count];
+        if (sheet.Judgement?.Body.Tones is not { Count: > 0 } verdicts)
         {
-            var verdict = verdicts.LastOrDefault(each => each.Tone == tone.Tone) ?? whole;
-            if (verdict is not null && tone.FromAimStops is { } predicted)
+            return (shifts, false);
+        }
+
+        var known = new bool[tones.Count];
+        var (sum, count) = (0.0, 0);
+        for (var i = 0; i < tones.Count; i++)
+        {
+            if (VerdictOn(tones[i].Tone, verdicts) is { } verdict && tones[i].FromAimStops is { } predicted)
             {
-                var judged = kind == PaperKind.DirectPositive ? verdict.LighterByStops : -verdict.LighterByStops;
-                shifts[tone.Tone] = judged - predicted;
+                shifts[i] = (kind == PaperKind.DirectPositive ? verdict.LighterByStops : -verdict.LighterByStops) - predicted;
+                (known[i], sum, count) = (true, sum + shifts[i], count + 1);
             }
         }
 
-        return shifts;
+        for (var i = 0; i < tones.Count && count > 0; i++)
+        {
+            shifts[i] = known[i] ? shifts[i] : sum / count;
+        }
+
+        return (shifts, count > 0);
+    }
+
+    /// <summary>The last verdict on a tone, else the last on the print as a whole.</summary>
+    private static JudgedTone? VerdictOn(Ulid tone, IReadOnlyList<JudgedTone> verdicts)
+    {
+        JudgedTone? whole = null;
+        for (var i = verdicts.Count - 1; i >= 0; i--)
+        {
+            if (verdicts[i].Tone == tone)
+            {
+                return verdicts[i];
+            }
+
+            whole = whole is null && verdicts[i].Tone is null ? verdicts[i] : whole;
+        }
+
+        return whole;
     }
 
     private static double Moved(CharacteristicCurve curve, double density, double stops)

@@ -123,8 +123,8 @@ public sealed class BottleInProcessTests : IDisposable
         var sheet = await day.SheetAsync();
         var page = Render(sheet);
         Assert.Empty(page.FindAll("#twenty"));
-        page.Find("#bottle").Change("");
-        Assert.NotEmpty(page.FindAll("#twenty"));
+        await page.Find("#bottle").ChangeAsync(new() { Value = "" });
+        page.WaitForElement("#twenty");
         await Press(page);
         Assert.Null(sheet.Sheet!.Bath!.Started!.Body.Bottle);
         Assert.Empty(page.FindAll("#first-tone"));
