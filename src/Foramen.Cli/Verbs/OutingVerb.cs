@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
-using Foramen.Cli.Output;
 using Foramen.Cli.Outings;
+using Foramen.Cli.Output;
 using Foramen.Engine.Exposure;
 
 namespace Foramen.Cli.Verbs;
