@@ -28,15 +28,19 @@ public sealed class ExposurePlanner
     private readonly FlashSetup flash;
     private readonly ExposureErrors errors;
     private readonly double flashThreshold;
+    private readonly double tolerance;
 
     /// <summary>A planner for one scene on one paper.</summary>
     /// <param name="response">The paper in the light of the scene.</param>
     /// <param name="tones">The tones, each where it lies on the sheet; at least one must matter.</param>
     /// <param name="flash">How a flash can be given.</param>
     /// <param name="errors">Spreads known before the time is; failure is filled in from the paper at the planned time.</param>
-    /// <exception cref="RefusalException">No tones, none that matters, or one that gets no light.</exception>
-    public ExposurePlanner(PaperResponse response, IReadOnlyList<PlacedTone> tones, FlashSetup flash, ExposureErrors errors)
+    /// <param name="tolerance">How many times as far from the aim as its band says a tone may lie and the sheet is still kept; 0.25 to 4.</param>
+    /// <exception cref="RefusalException">No tones, none that matters, one that gets no light, or a tolerance out of its range.</exception>
+    public ExposurePlanner(
+        PaperResponse response, IReadOnlyList<PlacedTone> tones, FlashSetup flash, ExposureErrors errors, double tolerance = 1)
     {
+        this.tolerance = Guard.Within(tolerance, 0.25, 4, "the tolerance");
         if (tones.Count == 0)
         {
             throw new RefusalException("There are no tones to place; give at least one, such as the mid-tone.");
@@ -46,7 +50,7 @@ public sealed class ExposurePlanner
         this.tones = tones;
         this.flash = flash;
         this.errors = errors;
-        bands = [.. tones.Select(tone => RenderingBand.On(response.Paper.Curve, tone.Rendering))];
+        bands = [.. tones.Select(tone => RenderingBand.On(response.Paper.Curve, tone.Rendering).Stretched(tolerance))];
         if (Array.TrueForAll(bands, band => band.Aim is null))
         {
             throw new RefusalException("Every tone may burn or block, so any exposure would do; say of at least one how it should come out.");
@@ -87,6 +91,57 @@ public sealed class ExposurePlanner
         }
 
         return Forecast(new SheetExposure(Duration.FromSeconds(seconds), FlashTimeFor(best.Fraction)));
+    }
+
+    /// <summary>
+    /// The time and flash with the best odds. Starts from the one with the least loss and moves only where that raises the odds; where no exposure
+    /// has any, it is that one.
+    /// </summary>
+    /// <exception cref="RefusalException">Even six hours are not enough.</exception>
+    public SheetExposure Likeliest()
+    {
+        var start = Recommend().Exposure;
+        var best = (Metered: response.Paper.Failure.MeteredSecondsFor(start.Time.Seconds), Fraction: FlashFractionOf(start.Flash));
+        var odds = OddsOf(best.Metered, best.Fraction);
+        for (var step = 0.5; step > 0.05; step /= 2)
+        {
+            var moved = true;
+            for (var i = 0; moved && i < 8; i++)
+            {
+                moved = false;
+                foreach (var (time, more) in new[] { (step, 0.0), (-step, 0.0), (0.0, step / 2), (0.0, -step / 2) })
+                {
+                    var (metered, fraction) = (best.Metered * Math.Pow(2, time), Math.Clamp(best.Fraction + more, 0, StrongestFlash));
+                    if ((more != 0 && (!flash.IsPossible || fraction == best.Fraction)) || response.Paper.Failure.SecondsNeeded(metered) is < 0.01 or > LongestSeconds)
+                    {
+                        continue;
+                    }
+
+                    // A tenth of a percent is not worth a flash, nor a step.
+                    var there = OddsOf(metered, fraction);
+                    if (there > odds + 0.001)
+                    {
+                        (best, odds, moved) = ((metered, fraction), there, true);
+                    }
+                }
+            }
+        }
+
+        return new SheetExposure(Duration.FromSeconds(response.Paper.Failure.SecondsNeeded(best.Metered)), FlashTimeFor(best.Fraction));
+
+        double OddsOf(double metered, double fraction) => OddsAt(metered, fraction)
+            .Under(errors with { Failure = response.Paper.FailureSpread(Duration.FromSeconds(response.Paper.Failure.SecondsNeeded(metered))) });
+    }
+
+    /// <summary>The odds alone that this time and flash make a keeper; cheaper than <see cref="Forecast"/>.</summary>
+    /// <exception cref="RefusalException">As for <see cref="Forecast"/>.</exception>
+    public Probability OddsFor(SheetExposure exposure)
+    {
+        Guard.Within(exposure.Time.Seconds, 0.01, 86_400, "the exposure time", "s");
+        Guard.Within(exposure.Flash.Seconds, 0, 86_400, "the flash", "s");
+        var spread = errors with { Failure = response.Paper.FailureSpread(exposure.Time) };
+        return Probability.FromFraction(
+            OddsAt(response.Paper.Failure.MeteredSecondsFor(exposure.Time.Seconds), FlashFractionOf(exposure.Flash)).Under(spread));
     }
 
     /// <summary>What this time and flash will do.</summary>
@@ -170,7 +225,7 @@ public sealed class ExposurePlanner
 
     private KeeperOdds OddsAt(double meteredSeconds, double fraction) => new(AimsFor(fraction), meteredSeconds);
 
-    private ToneAim[] AimsFor(double fraction) => ToneAim.For(response, tones, fraction * flashThreshold, flash.ThroughHole);
+    private ToneAim[] AimsFor(double fraction) => ToneAim.For(response, tones, fraction * flashThreshold, flash.ThroughHole, tolerance);
 
     private static List<LimitShare> Limits(KeeperOdds odds, ExposureErrors spread, double expected)
     {
@@ -203,7 +258,7 @@ public sealed class ExposurePlanner
         var density = curve.DensityAt(LuminousExposure.FromLuxSeconds(image + flashHere));
         var outcome = Outcome(density.Value, flashHere, band, image + flashHere);
         var alone = new KeeperOdds(
-            ToneAim.For(response, [tone], fraction * flashThreshold, flash.ThroughHole),
+            ToneAim.For(response, [tone], fraction * flashThreshold, flash.ThroughHole, tolerance),
             response.Paper.Failure.MeteredSecondsFor(exposure.Time.Seconds));
         return new ToneForecast(
             tone,

@@ -1,3 +1,4 @@
+using Foramen.Engine.Quantities;
 using MathNet.Numerics;
 
 namespace Foramen.Engine.Exposure;
@@ -26,8 +27,14 @@ internal sealed class KeeperOdds
     /// <summary>The probability under these errors.</summary>
     public double Under(ExposureErrors errors, bool withToneReadings = true)
     {
+        if (!Array.Exists(aims, aim => aim.Flash > 0))
+        {
+            // Without a flash, paper and image only ever act together.
+            return Math.Clamp(OverImage(0, 0, Grid(Stops.RootSumSquare(errors.OfPaper, errors.OfImage).Value, (2 * GridPoints) - 1), withToneReadings), 0, 1);
+        }
+
         var image = Grid(errors.OfImage.Value);
-        var flash = Array.Exists(aims, aim => aim.Flash > 0) ? Grid(errors.Flash.Value, FlashGridPoints) : [(0.0, 1.0)];
+        var flash = Grid(errors.Flash.Value, FlashGridPoints);
         var sum = 0.0;
         foreach (var (paperError, paperWeight) in Grid(errors.OfPaper.Value))
         {

@@ -40,4 +40,15 @@ public sealed record RenderingBand(LuminousExposure Low, LuminousExposure? Aim, 
             ? curve.ExposureFor(Density.FromValue(curve.MinimumDensity.Value + (Math.Clamp(p, 0.01, 0.99) * curve.NetDensity)))
             : null;
     }
+
+    /// <summary>The band with its edges this many times as far from the aim, in stops: for one who keeps more, or less, than the bands say.</summary>
+    /// <param name="tolerance">1 for the band itself.</param>
+    public RenderingBand Stretched(double tolerance)
+    {
+        return Aim is not { } aim || tolerance == 1 ? this : new RenderingBand(Edge(Low), aim, High is { } high ? Edge(high) : null);
+
+        LuminousExposure Edge(LuminousExposure edge) => edge.LuxSeconds <= 0
+            ? edge
+            : LuminousExposure.FromLuxSeconds(aim.LuxSeconds * Math.Pow(edge.LuxSeconds / aim.LuxSeconds, tolerance));
+    }
 }

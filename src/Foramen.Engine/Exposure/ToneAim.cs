@@ -20,14 +20,15 @@ internal readonly record struct ToneAim(double PerSecond, double Flash, double L
     public const double SpreadOfBound = 1;
 
     /// <summary>The tones that matter, on a paper in a light, with a flash of this effective exposure in the middle of the sheet.</summary>
-    public static ToneAim[] For(PaperResponse response, IReadOnlyList<PlacedTone> tones, double flashEffective, bool flashFallsOff)
+    public static ToneAim[] For(
+        PaperResponse response, IReadOnlyList<PlacedTone> tones, double flashEffective, bool flashFallsOff, double tolerance = 1)
     {
         var curve = response.Paper.Curve;
         var aims = new List<ToneAim>(tones.Count);
         foreach (var tone in tones)
         {
             var band = RenderingBand.On(curve, tone.Rendering);
-            if (band.Aim is not { } aim || band.High is not { } high)
+            if (band.Stretched(tolerance) is not { Aim: { } aim, High: { } high, Low: var low })
             {
                 continue;
             }
@@ -36,7 +37,7 @@ internal readonly record struct ToneAim(double PerSecond, double Flash, double L
             aims.Add(new ToneAim(
                 tone.OnSheet.Lux * tone.ActinicRatio * response.ActinicFactor,
                 flash,
-                Math.Max(band.Low.LuxSeconds, flash > 0 ? FirstTold(curve, flash) : 0),
+                Math.Max(low.LuxSeconds, flash > 0 ? FirstTold(curve, flash) : 0),
                 aim.LuxSeconds,
                 high.LuxSeconds,
                 SpreadOf(tone)));

@@ -1,0 +1,54 @@
+using Foramen.Engine.Scene;
+
+namespace Foramen.Engine.Learning;
+
+/// <summary>Which beliefs bear on what. One place, so that learning and foretelling cannot disagree.</summary>
+internal static class Bearing
+{
+    /// <summary>Sheets in the bottle that the belief of ageing is stated for.</summary>
+    private const double AgeingSheets = 10;
+
+    /// <summary>What bears on all tones of a sheet alike, and by how much.</summary>
+    public static IEnumerable<(BeliefKey Key, double Load)> OnSheet(SheetConditions conditions, double doublings)
+    {
+        yield return (new(BeliefKind.Speed, conditions.Box), 1);
+        yield return (new(BeliefKind.Failure, conditions.Box), doublings);
+        if (conditions.SheetsInBottle > 0)
+        {
+            yield return (new(BeliefKind.Ageing, ""), conditions.SheetsInBottle / AgeingSheets);
+        }
+
+        if (conditions.Camera is { } camera)
+        {
+            yield return (new(BeliefKind.Camera, camera), 1);
+        }
+
+        if (conditions.Metered)
+        {
+            yield return (new(BeliefKind.Meter, ""), 1);
+        }
+
+        if (conditions.Sky is { } sky)
+        {
+            yield return (new(BeliefKind.Light, sky), 1);
+        }
+    }
+
+    /// <summary>What bears on a single tone besides.</summary>
+    public static BeliefKey? OnTone(string box, Rendering rendering) => rendering switch
+    {
+        Rendering.OpenShadow => new(BeliefKind.ShadowEnd, box),
+        Rendering.TexturedHighlight => new(BeliefKind.HighlightEnd, box),
+        _ => null,
+    };
+
+    /// <summary>The conditions that a piece of evidence arose under.</summary>
+    public static SheetConditions Conditions(this Evidence evidence) => new()
+    {
+        Box = evidence.Box,
+        Camera = evidence.Camera,
+        Sky = evidence.Sky,
+        Metered = evidence.Metered,
+        SheetsInBottle = evidence.SheetsInBottle,
+    };
+}
