@@ -36,6 +36,8 @@ internal static class Prompt
         root.Subcommands.Add(PreviewVerb.Create(page));
         root.Subcommands.Add(BathVerb.Create(page));
         root.Subcommands.Add(KitVerb.Create(page));
+        root.Subcommands.Add(LearnVerb.Create(page));
+        root.Subcommands.Add(RehearseVerb.Create(page, errors));
 
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0)

@@ -14,4 +14,6 @@ namespace Foramen.Cli.Output;
 [JsonSerializable(typeof(BathReport))]
 [JsonSerializable(typeof(KitReport))]
 [JsonSerializable(typeof(OutingReport))]
+[JsonSerializable(typeof(RehearsalReport))]
+[JsonSerializable(typeof(LearnReport))]
 internal sealed partial class ReportJson : JsonSerializerContext;

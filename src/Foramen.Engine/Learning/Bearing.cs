@@ -9,29 +9,35 @@ internal static class Bearing
     private const double AgeingSheets = 10;
 
     /// <summary>What bears on all tones of a sheet alike, and by how much.</summary>
-    public static IEnumerable<(BeliefKey Key, double Load)> OnSheet(SheetConditions conditions, double doublings)
+    public static IReadOnlyList<(BeliefKey Key, double Load)> OnSheet(SheetConditions conditions, double doublings)
     {
-        yield return (new(BeliefKind.Speed, conditions.Box), 1);
-        yield return (new(BeliefKind.Failure, conditions.Box), doublings);
+        // A list and not an iterator: an iterator asks which thread it is on, and this room does not look at the machine.
+        var bearing = new List<(BeliefKey, double)>(6)
+        {
+            (new(BeliefKind.Speed, conditions.Box), 1),
+            (new(BeliefKind.Failure, conditions.Box), doublings),
+        };
         if (conditions.SheetsInBottle > 0)
         {
-            yield return (new(BeliefKind.Ageing, ""), conditions.SheetsInBottle / AgeingSheets);
+            bearing.Add((new(BeliefKind.Ageing, ""), conditions.SheetsInBottle / AgeingSheets));
         }
 
         if (conditions.Camera is { } camera)
         {
-            yield return (new(BeliefKind.Camera, camera), 1);
+            bearing.Add((new(BeliefKind.Camera, camera), 1));
         }
 
         if (conditions.Metered)
         {
-            yield return (new(BeliefKind.Meter, ""), 1);
+            bearing.Add((new(BeliefKind.Meter, ""), 1));
         }
 
         if (conditions.Sky is { } sky)
         {
-            yield return (new(BeliefKind.Light, sky), 1);
+            bearing.Add((new(BeliefKind.Light, sky), 1));
         }
+
+        return bearing;
     }
 
     /// <summary>What bears on a single tone besides.</summary>

@@ -25,4 +25,13 @@ public class MishapTests
         Assert.True(steady.ChanceOfCut(2) > steady.ChanceOfCut(6));
         Assert.Equal(0.5, steady.ChanceOfCut(0).Fraction, 1e-6);
     }
+
+    [Fact]
+    public void Odds_that_were_too_low_come_up_and_nothing_changes_without_sheets()
+    {
+        var odds = Foramen.Engine.Quantities.Probability.FromFraction(0.6);
+        var low = OddsCalibration.From(Enumerable.Range(0, 40).Select(i => new ForecastOutcome(odds, i % 10 != 0)));
+        Assert.InRange(low.Calibrated(odds).Fraction, 0.75, 0.9);
+        Assert.Equal(0.6, OddsCalibration.From([]).Calibrated(odds).Fraction, 0.01);
+    }
 }

@@ -1,0 +1,218 @@
+using Foramen.Engine.Camera;
+using Foramen.Engine.Exposure;
+using Foramen.Engine.Learning;
+using Foramen.Engine.Light;
+using Foramen.Engine.Paper;
+using Foramen.Engine.Quantities;
+using Foramen.Engine.Scene;
+using Foramen.Journal.Bodies;
+using Foramen.Journal.Fold;
+using Foramen.Journal.Kit;
+
+namespace Foramen.Journal.Learning;
+
+/// <summary>
+/// One judged sheet: what label and description foretell of the exposure that was really given, beside what was seen. The box as it is described now
+/// counts, so that a description corrected later is at once the one that beliefs are stated against.
+/// </summary>
+/// <remarks>Limit: sheets in the bottle are counted as those processed before on the same outing, whatever was topped up.</remarks>
+public static class SheetLesson
+{
+    private const double UsualReadingSpread = 0.2;
+
+    /// <summary>The evidence of a judged sheet.</summary>
+    /// <exception cref="RefusalException">It lacks paper, camera, tones or an exposure, or holds what cannot be.</exception>
+    public static Evidence Of(Ledger ledger, Sheet sheet)
+    {
+        var judgement = sheet.Judgement ?? throw new RefusalException("It has not been judged.");
+        var basis = BasisOf(ledger, sheet);
+        var given = GivenTime(sheet, basis.Paper.Failure);
+        var flash = basis.Flash.IsPossible ? sheet.Flashes.Sum(one => one.GivenSeconds ?? 0) : 0;
+        var planner = new ExposurePlanner(PaperResponse.Of(basis.Paper, basis.Light), basis.Tones, basis.Flash, basis.Errors);
+        var exposure = new SheetExposure(given, Duration.FromSeconds(flash));
+        var forecast = planner.Forecast(exposure);
+        var unflashed = flash > 0 ? planner.Forecast(exposure with { Flash = default }) : forecast;
+        var tones = new List<ToneEvidence>();
+        foreach (var said in judgement.Body.Tones ?? [])
+        {
+            for (var i = 0; i < sheet.Tones.Count; i++)
+            {
+                // A judgement of the print as a whole says the same of each of its tones, but counts once: it is given to the first.
+                var isThis = said.Tone is { } tone ? sheet.Tones[i].Body.Tone == tone : forecast.Tones[i].FromAim is not null;
+                if (!isThis || forecast.Tones[i].FromAim is not { } total)
+                {
+                    continue;
+                }
+
+                var share = flash > 0 ? Math.Clamp(1 - Math.Pow(2, unflashed.Tones[i].FromAim!.Value.Value - total.Value), 0, 1) : 0;
+                tones.Add(JudgedTones.ToEvidence(basis.Paper, forecast.Tones[i], Stops.FromValue(said.LighterByStops), LimitOf(said.Fate), flashShare: share));
+                break;
+            }
+        }
+
+        if (tones.Count == 0)
+        {
+            throw new RefusalException("None of its judged tones was wanted in a certain way, so it says nothing of the exposure.");
+        }
+
+        var losses = LossesOf(judgement.Body);
+        var upset = judgement.Body.Causes?.Any(cause => cause is MishapCause.Light or MishapCause.Process or MishapCause.Leak) ?? false;
+        return SheetEvidence.Of(
+            judgement.Order.Id.ToString(),
+            EvidenceKind.JudgedSheet,
+            judgement.At,
+            basis,
+            given,
+            tones,
+            losses.Any(loss => loss != SheetLoss.Other) ? null : judgement.Body.Keeper,
+            upset);
+    }
+
+    /// <summary>A sheet's scene with everything as label and description say; to plan it, or to foretell it.</summary>
+    /// <exception cref="RefusalException">It lacks paper, camera or tones, or holds what cannot be.</exception>
+    public static PlanBasis BasisOf(Ledger ledger, Sheet sheet)
+    {
+        var started = sheet.Started?.Body;
+        var paperItem = started?.Paper is { } box ? ledger.Papers.Find(box) : null;
+        var cameraItem = started?.Camera is { } which ? ledger.Cameras.Find(which) : null;
+        if (paperItem is null || cameraItem is null)
+        {
+            throw new RefusalException("It does not say which camera and which box of paper it was made with.");
+        }
+
+        if (sheet.Tones.IsEmpty)
+        {
+            throw new RefusalException("No tone of it was read.");
+        }
+
+        var paper = paperItem.Current.Body.ToPaper();
+        var frame = sheet.Frame?.Body;
+        var camera = cameraItem.At(sheet.Started!.Order).Body.ToCamera().TiltedTo(Angle.FromDegrees(frame?.AimTiltDegrees ?? 0));
+        var kelvin = sheet.Plan?.Body.LightKelvin ?? sheet.Tones.Select(tone => tone.Body.LightKelvin).FirstOrDefault(one => one is not null);
+        var light = LightColour.FromTemperature(ColourTemperature.FromKelvin(Math.Clamp(kelvin ?? 5503, 1500, 25_000)));
+        var projection = ProjectionOf(camera, sheet);
+        var tones = sheet.Tones.Select(tone => Placed(tone.Body, camera, projection)).ToList();
+        var flash = sheet.Plan?.Body.FlashLuminanceCandelasPerSquareMetre is { } surface
+            ? FlashSetup.AtSurface(camera.ImageIlluminance(Luminance.FromCandelasPerSquareMetre(surface), camera.HoleOffset))
+            : FlashSetup.None;
+        var moved = sheet.HoleEvents.Any(one => one.Light is LightWord.Cloud or LightWord.ThinCloud);
+        var errors = ExposureErrors.Of(camera, paper, light);
+        return new PlanBasis
+        {
+            Paper = paper,
+            Light = light,
+            Tones = tones,
+            Flash = flash,
+            Errors = moved ? errors with { Light = Stops.FromValue(0.5) } : errors,
+            Conditions = new SheetConditions
+            {
+                Box = paperItem.Id.ToString(),
+                Camera = cameraItem.Id.ToString(),
+                Sky = SkyOf(light),
+                SheetsInBottle = ProcessedBefore(ledger, sheet),
+            },
+        };
+    }
+
+    /// <summary>The kind of sky that a light is learned under: the known light nearest to it in temperature (in mireds, as differences of colour are counted).</summary>
+    public static string SkyOf(LightColour light)
+        => LightColour.Known.MinBy(known => Math.Abs((1e6 / known.Temperature.Kelvin) - (1e6 / light.Temperature.Kelvin)))!.Name;
+
+    /// <summary>The time given, as time in the metered light; with nothing written of the hole, the planned time.</summary>
+    /// <exception cref="RefusalException">The hole was never opened and nothing was planned.</exception>
+    public static Duration GivenTime(Sheet sheet, FailureLaw failure)
+    {
+        var planned = sheet.Plan?.Body.ExposureSeconds;
+        if (sheet.HoleEvents.IsEmpty)
+        {
+            return planned is { } seconds ? Duration.FromSeconds(seconds) : throw new RefusalException("Neither a plan nor the opening of the hole was written down.");
+        }
+
+        var record = sheet.TallyAt(sheet.HoleEvents[^1].At);
+        var tally = ExposureTally.For(failure, Duration.FromSeconds(Math.Clamp(planned ?? record.ElapsedSeconds, 0.01, 86_400)));
+        var given = tally.Progress(record.Spans) * tally.Planned.Seconds;
+        return given is >= 0.01 and <= 86_400
+            ? Duration.FromSeconds(given)
+            : throw new RefusalException("The times of its opening and closing make no exposure.");
+    }
+
+    /// <summary>What spoilt a judged sheet besides its tones.</summary>
+    public static IReadOnlyList<SheetLoss> LossesOf(PrintJudged judgement) => judgement.Keeper
+        ? []
+        : [.. (judgement.Causes ?? []).Select(cause => cause switch
+        {
+            MishapCause.Frame => SheetLoss.Frame,
+            MishapCause.Motion => SheetLoss.Motion,
+            MishapCause.Process or MishapCause.Leak => SheetLoss.Process,
+            _ => SheetLoss.Other,
+        })];
+
+    internal static (double MarginPercent, bool Cut)? FrameOf(Sheet sheet)
+    {
+        var frame = sheet.Frame?.Body;
+        double?[] margins = [frame?.MarginLeftPercent, frame?.MarginRightPercent, frame?.MarginTopPercent, frame?.MarginBottomPercent];
+        return margins.Min() is { } smallest
+            ? (Math.Clamp(smallest, -50, 50), sheet.Judgement!.Body.Causes?.Contains(MishapCause.Frame) ?? false)
+            : null;
+    }
+
+    private static double ProcessedBefore(Ledger ledger, Sheet sheet)
+        => sheet.Started?.Body.Outing is { } outing && (sheet.Bath?.Started?.Order ?? sheet.Judgement?.Order ?? sheet.Started.Order) is var now
+            ? ledger.SheetsOf(outing).Count(other => other.Id != sheet.Id && other.Bath?.Started is { } bath && bath.Order < now)
+            : 0;
+
+    private static ObservedLimit LimitOf(ToneFate? fate) => fate switch
+    {
+        ToneFate.Burnt => ObservedLimit.AtLeast,
+        ToneFate.Blocked => ObservedLimit.AtMost,
+        _ => ObservedLimit.Exact,
+    };
+
+    private static SheetProjection? ProjectionOf(PinholeCamera camera, Sheet sheet)
+    {
+        if (sheet is not { Photograph.Body: { } photo, Frame.Body: { } frame })
+        {
+            return null;
+        }
+
+        var field = frame.PhotographFieldDegrees is { } degrees
+            ? PhotographField.FromHorizontalAngle(photo.WidthPixels, photo.HeightPixels, Angle.FromDegrees(degrees))
+            : photo.Facts?.FocalLength35Millimetres is { } focal
+                ? PhotographField.FromFocalLength35(photo.WidthPixels, photo.HeightPixels, Length.FromMillimetres(focal))
+                : null;
+        return field is null
+            ? null
+            : SheetProjection.Of(
+                camera,
+                field,
+                frame.Orientation == SheetOrientation.Upright ? SheetFormat.Upright : SheetFormat.Level,
+                SheetAim.FromAngles(Angle.FromDegrees(frame.AimPanDegrees ?? 0)));
+    }
+
+    private static PlacedTone Placed(ToneRead read, PinholeCamera camera, SheetProjection? projection)
+    {
+        var tone = new Tone
+        {
+            Name = read.Name,
+            Rendering = read.Rendering switch
+            {
+                WantedRendering.OpenShadow => Rendering.OpenShadow,
+                WantedRendering.Mid => Rendering.Mid,
+                WantedRendering.TexturedHighlight => Rendering.TexturedHighlight,
+                WantedRendering.MayBurn => Rendering.MayBurn,
+                _ => Rendering.MayBlock,
+            },
+            Luminance = Luminance.FromCandelasPerSquareMetre(read.LuminanceCandelasPerSquareMetre),
+            ActinicRatio = read.ActinicRatio ?? 1,
+            ReadingLimit = read.Limit switch
+            {
+                ReadingLimit.AtLeast => LuminanceLimit.AtLeast,
+                ReadingLimit.AtMost => LuminanceLimit.AtMost,
+                _ => LuminanceLimit.Exact,
+            },
+            MeterSpread = Stops.FromValue(Math.Min(5, read.SdStops ?? UsualReadingSpread)),
+            Position = read is { PhotographX: { } x, PhotographY: { } y } ? PhotographPosition.FromFractions(x, y) : null,
+        };
+        return (projection is null ? null : TonePlacement.OnSheet(tone, projection)) ?? TonePlacement.InTheMiddle(tone, camera);
+    }
+}

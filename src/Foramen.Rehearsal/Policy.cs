@@ -1,0 +1,14 @@
+namespace Foramen.Rehearsal;
+
+/// <summary>How the photographer decides.</summary>
+public enum Policy
+{
+    /// <summary>Without an engine.</summary>
+    RuleOfThumb,
+
+    /// <summary>By the Engine's advice.</summary>
+    Foramen,
+
+    /// <summary>Knowing the world.</summary>
+    Oracle,
+}

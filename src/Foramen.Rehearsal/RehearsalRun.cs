@@ -1,0 +1,87 @@
+using Foramen.Engine.Quantities;
+using Foramen.Rehearsal.Lines;
+using Foramen.Rehearsal.Outside;
+using Foramen.Rehearsal.Photographers;
+using Foramen.Rehearsal.Worlds;
+
+namespace Foramen.Rehearsal;
+
+/// <summary>Plays outings.</summary>
+public static class RehearsalRun
+{
+    /// <summary>Plays one photographer in many worlds of the repository, on all processors. The result depends on the seed alone.</summary>
+    /// <param name="policy">Who decides.</param>
+    /// <param name="family">Which worlds.</param>
+    /// <param name="seed">Where they come from.</param>
+    /// <param name="worlds">How many.</param>
+    /// <param name="sheets">Sheets in each.</param>
+    /// <param name="progress">From 0 to 1.</param>
+    /// <param name="cancellation">Stops it between two worlds.</param>
+    public static IReadOnlyList<RehearsedSheet> Play(
+        Policy policy, WorldFamily family, long seed, int worlds, int sheets, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        var results = new RehearsedSheet[worlds][];
+        var done = 0;
+        Parallel.For(0, worlds, new ParallelOptions { CancellationToken = cancellation }, index =>
+        {
+            var world = WorldMaker.Make(seed, index + 1, family);
+            var photographer = PhotographerOf(policy, world);
+            results[index] = [.. Play(world, photographer, index + 1, sheets)];
+            progress?.Report(Interlocked.Increment(ref done) / (double)worlds);
+        });
+        return [.. results.SelectMany(each => each)];
+    }
+
+    /// <summary>Plays worlds one after the other where photographer or world, or both, are outside.</summary>
+    /// <param name="channel">The lines to and from outside.</param>
+    /// <param name="policy">Who decides; null for a photographer outside.</param>
+    /// <param name="family">Which worlds; null for a world outside.</param>
+    /// <param name="seed">Where worlds come from.</param>
+    /// <param name="worlds">How many.</param>
+    /// <param name="sheets">Sheets in each.</param>
+    /// <param name="progress">From 0 to 1.</param>
+    /// <param name="cancellation">Stops it between two sheets.</param>
+    /// <exception cref="RefusalException">The program outside says something that cannot be used.</exception>
+    public static IReadOnlyList<RehearsedSheet> PlayOutside(
+        LineChannel channel, Policy? policy, WorldFamily? family, long seed, int worlds, int sheets, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        var results = new List<RehearsedSheet>();
+        for (var number = 1; number <= worlds; number++)
+        {
+            channel.Say(new BeginLine(number, WorldMaker.SeedOf(seed, number), sheets));
+            var world = family is { } known ? WorldMaker.Make(seed, number, known) : new OutsideWorld(channel);
+            var photographer = policy is { } decided ? PhotographerOf(decided, world) : new OutsidePhotographer(channel);
+            foreach (var sheet in Play(world, photographer, number, sheets))
+            {
+                cancellation.ThrowIfCancellationRequested();
+                results.Add(sheet);
+            }
+
+            progress?.Report(number / (double)worlds);
+        }
+
+        channel.Say(new EndLine());
+        return results;
+    }
+
+    /// <summary>Plays one photographer in one world.</summary>
+    public static IEnumerable<RehearsedSheet> Play(IWorld world, IPhotographer photographer, int number, int sheets)
+    {
+        for (var sheet = 1; sheet <= sheets; sheet++)
+        {
+            var seen = world.Next();
+            var done = photographer.Decide(seen);
+            var judged = world.Expose(done);
+            photographer.Learn(seen with { Oracle = null }, done, judged);
+            yield return new RehearsedSheet(number, sheet, judged.Keeper, done.Odds);
+        }
+    }
+
+    private static IPhotographer PhotographerOf(Policy policy, IWorld world) => policy switch
+    {
+        Policy.RuleOfThumb => new RuleOfThumb(),
+        Policy.Foramen => new ForamenPhotographer(),
+        Policy.Oracle => new Oracle(world),
+        _ => throw new ArgumentOutOfRangeException(nameof(policy)),
+    };
+}
