@@ -36,7 +36,7 @@ public class RehearseVerbTests
     [Fact]
     public void Lines_carry_all_that_a_photographer_needs()
     {
-        var inside = RehearsalRun.Play(Policy.Foramen, WorldFamily.Usual, 9, 1, 6);
+        var inside = RehearsalRun.Play(Policy.Foramen, WorldFamily.Usual, 9, 1, 6, cancellation: TestContext.Current.CancellationToken);
         var said = new StringWriter();
         var world = WorldMaker.Make(9, 1, WorldFamily.Usual);
         var scripted = new StringWriter();
