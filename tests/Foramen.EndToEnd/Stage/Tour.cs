@@ -34,6 +34,7 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await page.GetByRole(AriaRole.Heading, new() { Name = "Second Saturday of May" }).WaitForAsync();
         await page.GetByRole(AriaRole.Link).Filter(new() { HasText = "The grain elevator" }).Locator("img").DrawnAsync();
         await look("outing");
+        await LightAsync();
         foreach (var (link, name) in new[] { ("Bench", "bench"), ("Settings", "settings"), ("Sheet", "sheet") })
         {
             await page.GetByRole(AriaRole.Navigation, new() { Name = "Places" }).GetByRole(AriaRole.Link, new() { Name = link, Exact = true }).ClickAsync();
@@ -55,6 +56,25 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await page.Locator("#name").FillAsync("The elevator, evening");
         await look("sheet-new");
         await page.PressAsync("Load the sheet");
+    }
+
+    private async Task LightAsync()
+    {
+        await page.Locator("a.spot").First.ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Show the whole year" }).ClickAsync();
+        await page.Locator(".chart .fill").WaitForAsync();
+        await look("outing-light");
+        await page.OpenAsync("/outing/place");
+        await page.Locator("#place-name").WaitForAsync();
+        await look("outing-place");
+        await page.OpenAsync("/outing/day");
+        await page.Locator("#plan-date").WaitForAsync();
+        await page.PressAsync("Plan it");
+        await page.Locator(".steps li").First.WaitForAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "What are the odds?" }).ClickAsync();
+        await look("outing-day");
+        await page.OpenAsync("/");
+        await page.GetByRole(AriaRole.Heading, new() { Name = "Second Saturday of May" }).WaitForAsync();
     }
 
     private async Task LedgerAsync()
