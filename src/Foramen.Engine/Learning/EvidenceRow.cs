@@ -37,7 +37,7 @@ internal sealed class EvidenceRow
 
         Places = [.. active.Select(one => one.Place)];
         loads = [.. active.Select(one => one.Load)];
-        Information = new double[Places.Length, Places.Length];
+        Information = new double[Places.Length * Places.Length];
         Gradient = new double[Places.Length];
     }
 
@@ -49,8 +49,8 @@ internal sealed class EvidenceRow
     /// <summary>The beliefs that bear on it, by their places in the state.</summary>
     public int[] Places { get; }
 
-    /// <summary>Its part of the information matrix, at the last state it was asked for.</summary>
-    public double[,] Information { get; }
+    /// <summary>Its part of the information matrix, row by row, at the last state it was asked for.</summary>
+    public double[] Information { get; }
 
     /// <summary>Its part of the gradient, at that state.</summary>
     public double[] Gradient { get; }
@@ -138,7 +138,7 @@ internal sealed class EvidenceRow
                 Gradient[i] += weighted * residual;
                 for (var j = 0; j <= i; j++)
                 {
-                    Information[i, j] += weighted * slope[j];
+                    Information[(i * size) + j] += weighted * slope[j];
                 }
             }
         }
@@ -149,7 +149,7 @@ internal sealed class EvidenceRow
             Gradient[i] = Worth * (Gradient[i] - (sumSlope[i] * sumResidual / total));
             for (var j = 0; j <= i; j++)
             {
-                Information[i, j] = Information[j, i] = Worth * (Information[i, j] - (sumSlope[i] * sumSlope[j] / total));
+                Information[(i * size) + j] = Information[(j * size) + i] = Worth * (Information[(i * size) + j] - (sumSlope[i] * sumSlope[j] / total));
             }
         }
 

@@ -9,7 +9,8 @@ namespace Foramen.Engine.Learning;
 internal sealed class LaplaceFit
 {
     private const int MostSteps = 40;
-    private const double Settled = 1e-6;
+    // Stops, and parts of a scale: far below anything that can be seen.
+    private const double Settled = 1e-4;
 
     private readonly double[,] information;
 
@@ -81,7 +82,7 @@ internal sealed class LaplaceFit
             right[row.Places[i]] = -row.Gradient[i];
             for (var j = 0; j < row.Places.Length; j++)
             {
-                less[row.Places[i], row.Places[j]] -= row.Information[i, j];
+                less[row.Places[i], row.Places[j]] -= row.Information[(i * row.Places.Length) + j];
             }
         }
 
@@ -165,7 +166,7 @@ internal sealed class LaplaceFit
                 gradient[row.Places[i]] += row.Gradient[i];
                 for (var j = 0; j < row.Places.Length; j++)
                 {
-                    information[row.Places[i], row.Places[j]] += row.Information[i, j];
+                    information[row.Places[i], row.Places[j]] += row.Information[(i * row.Places.Length) + j];
                 }
             }
         }
