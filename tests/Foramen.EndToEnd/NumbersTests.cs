@@ -1,5 +1,4 @@
 using Foramen.EndToEnd.Stage;
-using Microsoft.Playwright;
 
 namespace Foramen.EndToEnd;
 

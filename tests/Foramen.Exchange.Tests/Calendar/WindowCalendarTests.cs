@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using Foramen.Engine.Exposure;
@@ -39,6 +40,36 @@ public class WindowCalendarTests
         {
             Assert.Equal(0, (pair.First.Window.Start.UtcDateTime - Instant(pair.Second.First)).TotalSeconds, 1.0);
             Assert.Equal(0, (pair.First.Window.End.UtcDateTime - Instant(pair.Second.Second)).TotalSeconds, 1.0);
+        });
+    }
+
+    // Debian's python3-icalendar, which ./test installs: a reader that shares nothing with the writer.
+    [Fact]
+    public void Another_library_reads_the_same_windows()
+    {
+        var (place, windows) = Midsummer();
+        var start = new ProcessStartInfo("/usr/bin/python3") { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
+        start.ArgumentList.Add("-c");
+        start.ArgumentList.Add(
+            """
+            import sys, icalendar
+            calendar = icalendar.Calendar.from_ical(sys.stdin.buffer.read())
+            for event in calendar.walk('VEVENT'):
+                print(int(event['DTSTART'].dt.timestamp()), int(event['DTEND'].dt.timestamp()), event['SUMMARY'], sep='|')
+            """);
+        using var python = Process.Start(start)!;
+        python.StandardInput.BaseStream.Write(Bytes(place, windows));
+        python.StandardInput.Close();
+        var read = python.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var complaint = python.StandardError.ReadToEnd();
+        python.WaitForExit();
+        Assert.True(python.ExitCode == 0, complaint);
+        Assert.Equal(windows.Count, read.Length);
+        Assert.All(windows.Zip(read.Select(line => line.Split('|'))), pair =>
+        {
+            Assert.Equal(pair.First.Window.Start.ToUnixTimeSeconds(), long.Parse(pair.Second[0], CultureInfo.InvariantCulture), 1.0);
+            Assert.Equal(pair.First.Window.End.ToUnixTimeSeconds(), long.Parse(pair.Second[1], CultureInfo.InvariantCulture), 1.0);
+            Assert.Equal("Light: weir, lower; east", pair.Second[2]);
         });
     }
 
