@@ -29,7 +29,7 @@ public sealed class NumbersTests(FieldStage stage)
 
         // Every part a screen is made of, drawings included.
         await page.OpenAsync("/gallery");
-        await page.Locator("svg").First.WaitForAsync();
+        await page.Locator(".ladder svg").First.WaitForAsync();
         Assert.Empty(complaints);
     }
 }
