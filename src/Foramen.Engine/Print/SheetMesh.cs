@@ -6,7 +6,7 @@ namespace Foramen.Engine.Print;
 
 /// <summary>
 /// A mesh of exact places, one for every few pixels of the sheet, between which places in the photograph and falloff are interpolated. The cells
-/// the photograph's edge runs through are computed pixel by pixel.
+/// the photograph's edge runs through, and those in which a thick edge of the hole bends the falloff, are computed pixel by pixel.
 /// </summary>
 /// <remarks>
 /// A cell spans a sixtieth of a radian at most. Its chord strays from a curve by less than a part in 7000 of the focal length in pixels up to forty-five
@@ -17,6 +17,9 @@ internal sealed class SheetMesh
     // A cell is no wider than this part of the focal distance or the wall's radius, and no wider than some pixels.
     private const double WidestCell = 1 / 60.0;
     private const int MostPixelsInCell = 16;
+
+    // Of the light in a cell's corners, how far its middle may stray from straight. cos⁴ alone strays by less than a third of that.
+    private const float MostBent = 0.001f;
 
     // Pixels sampled at a time; cells are a whole number of them unless they are smaller.
     private const int Lanes = 4;
@@ -31,6 +34,9 @@ internal sealed class SheetMesh
     private readonly Node[] nodes;
     private readonly float axis;
     private readonly MapReader reads;
+
+    // By cell, with the index of its upper left node; null where no edge is thick.
+    private readonly bool[]? bent;
 
     /// <summary>Computes the mesh.</summary>
     /// <param name="projection">Where points of the sheet look.</param>
@@ -72,6 +78,7 @@ internal sealed class SheetMesh
             },
             null,
             cancellation);
+        bent = camera.Hole.EdgeThickness.Millimetres > 0 ? Bent(rows) : null;
     }
 
     /// <summary>Columns, margins included.</summary>
@@ -112,6 +119,16 @@ internal sealed class SheetMesh
         {
             var (place, across) = Math.DivRem(column + margin, cell);
             var index = (line * columns) + place;
+            if (bent is not null && bent[index])
+            {
+                for (; across < cell && column < into.Length; across++, column++)
+                {
+                    into[column] = LightAt(column + margin, row + margin) / axis;
+                }
+
+                continue;
+            }
+
             var left = Mix(nodes[index].Light, nodes[index + columns].Light, part) / axis;
             var step = ((Mix(nodes[index + 1].Light, nodes[index + 1 + columns].Light, part) / axis) - left) / cell;
             for (; across < cell && column < into.Length; across++, column++)
@@ -138,7 +155,7 @@ internal sealed class SheetMesh
             var known = 0;
             var outside = nodes[above].Outside & nodes[above + 1].Outside & nodes[below].Outside & nodes[below + 1].Outside;
             var anyOutside = nodes[above].Outside | nodes[above + 1].Outside | nodes[below].Outside | nodes[below + 1].Outside;
-            if (anyOutside == 0)
+            if (anyOutside == 0 && (bent is null || !bent[above]))
             {
                 FillCell(source, into, Node.Between(nodes[above], nodes[below], part), Node.Between(nodes[above + 1], nodes[below + 1], part));
                 flags.Slice(column, count).Fill(1);
@@ -160,6 +177,27 @@ internal sealed class SheetMesh
 
         return unknown;
     }
+
+    // A thick edge puts a peak on the axis and cuts the light off at some angle; between corners on either side of those falloff is not straight.
+    private bool[] Bent(int rows)
+    {
+        var found = new bool[nodes.Length];
+        for (var row = 0; row < rows - 1; row++)
+        {
+            for (var column = 0; column < columns - 1; column++)
+            {
+                var index = (row * columns) + column;
+                var (a, b, c, d) = (nodes[index].Light, nodes[index + 1].Light, nodes[index + columns].Light, nodes[index + columns + 1].Light);
+                var middle = LightAt((column + 0.5) * cell, (row + 0.5) * cell);
+                found[index] = Math.Abs(middle - ((a + b + c + d) / 4)) > MostBent * Math.Max(Math.Max(a, b), Math.Max(c, d));
+            }
+        }
+
+        return found;
+    }
+
+    private float LightAt(double column, double row)
+        => (float)(projection.RelativeIlluminance(grid.XMillimetres(column - margin), grid.YMillimetres(row - margin)) * axis);
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void FillCell(ReadOnlySpan<float> source, Span<float> into, Node left, Node right)
@@ -199,7 +237,7 @@ internal sealed class SheetMesh
     private Node At(int column, int row)
     {
         var (x, y) = (grid.XMillimetres(column - margin), grid.YMillimetres(row - margin));
-        var light = (float)(projection.RelativeIlluminance(x, y) * axis);
+        var light = LightAt(column, row);
         if (!projection.Locate(x, y, out var photoX, out var photoY))
         {
             return new Node(0, 0, light, Node.Behind);

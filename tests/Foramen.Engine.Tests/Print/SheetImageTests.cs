@@ -68,11 +68,10 @@ public class SheetImageTests
                         continue;
                     }
 
-                    // Half a pixel of the map in places, a two-hundredth in falloff, for what the mesh leaves out; and a thousandth of the sheet's brightest,
-                    // which no eye tells from black, where a thick edge cuts the light off within one cell.
+                    // Half a pixel of the map in places, a two-hundredth in falloff, for what the mesh leaves out.
                     var unit = camera.ImageIlluminance(Luminance.FromCandelasPerSquareMetre(1), point).Lux;
                     var pixel = Math.Clamp(there.X * 400, 0.5, 399.5);
-                    Assert.Equal(unit * pixel, image.At(column, row)!.Value.Lux, (unit * (0.5 + (0.005 * pixel))) + (1e-3 * camera.ImageIlluminance(Luminance.FromCandelasPerSquareMetre(400), camera.HoleOffset).Lux));
+                    Assert.Equal(unit * pixel, image.At(column, row)!.Value.Lux, (unit * (0.5 + (0.005 * pixel))) + (1e-4 * camera.ImageIlluminance(Luminance.FromCandelasPerSquareMetre(400), camera.HoleOffset).Lux));
                 }
             }
         }, iter: 40);
