@@ -15,9 +15,6 @@ namespace Foramen.Cli.Outings;
 /// <summary>The outing that a command line asks for: places, windows, the day's plan.</summary>
 internal sealed class OutingDay
 {
-    /// <summary>An exposure to plan with where no camera and paper say another.</summary>
-    private const double AssumedMinutes = 2;
-
     private const long LargestForecastBytes = 1 << 20;
 
     public required LocalDay Day { get; init; }
@@ -73,7 +70,7 @@ internal sealed class OutingDay
         }).ToList();
 
         var plan = days > 1 ? null : OutingPlan.For(
-            [.. places.Select(place => StopOf(place, wish.Cover, from, to))],
+            [.. places.Select(place => OutingStop.At(place.Place, place.Windows, place.Exposure, wish.Cover, from, to, place.Record.Sheets ?? 2))],
             TimesOf(parsed, options),
             CloudOf(parsed, options),
             from,
@@ -92,14 +89,6 @@ internal sealed class OutingDay
             Packing = PackingOf(plan, camera),
             Cautions = CautionsOf(places, wish, plan),
         };
-    }
-
-    private static OutingStop StopOf(PlaceWindows place, SkyCover cover, DateTimeOffset from, DateTimeOffset to)
-    {
-        var assumed = Duration.FromMinutes(AssumedMinutes);
-        var exposure = place.Exposure is { } known ? DayExposure.Of(place.Place, known, cover, from, to) : null;
-        return new OutingStop(
-            place.Place.Name, place.Place.Position, [.. place.Windows.Select(one => one.Window)], instant => exposure?.At(instant) ?? assumed, place.Record.Sheets ?? 2);
     }
 
     private static SheetTimes TimesOf(ParseResult parsed, OutingOptions options)

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Foramen.Engine.Exposure;
-using Foramen.Engine.Light;
 using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
 using Foramen.Field.Texts;
@@ -12,8 +11,6 @@ namespace Foramen.Field.Outings;
 /// <summary>A day of sheets as it is asked for: texts until they are read, a message beside each that cannot be; and the plan that follows.</summary>
 public sealed class DayPlanForm(Clock clock)
 {
-    private static readonly Duration AssumedExposure = Duration.FromMinutes(2);
-
     /// <summary>The day.</summary>
     public DateOnly Date { get; set; } = DateOnly.FromDateTime(clock.Now.DateTime);
 
@@ -67,7 +64,7 @@ public sealed class DayPlanForm(Clock clock)
             var paper = ledger.Papers.All.LastOrDefault()?.Current.Body;
             var days = ledger.Places.All.Select(place => (place.Body.Name, Day: PlaceDay.Of(place.Body, camera, paper, clock))).ToList();
             Undescribed = [.. days.Where(day => day.Day is null).Select(day => day.Name)];
-            var stops = days.Select(day => day.Day).OfType<PlaceDay>().Take(OutingPlan.MostPlaces).Select(day => Stop(day, from, to, (int)each)).ToList();
+            var stops = days.Select(day => day.Day).OfType<PlaceDay>().Take(OutingPlan.MostPlaces).Select(day => day.Stop(Date, from, to, (int)each)).ToList();
             if (stops.Count == 0)
             {
                 Messages[""] = Words.DayPlan.NoPlaces;
@@ -80,13 +77,6 @@ public sealed class DayPlanForm(Clock clock)
         {
             Messages[""] = e.Message;
         }
-    }
-
-    private OutingStop Stop(PlaceDay day, DateTimeOffset from, DateTimeOffset to, int sheets)
-    {
-        var windows = day.Windows(Date, SkyCover.Clear).Select(window => window.Window).ToList();
-        var exposure = day.ExposureThrough(from, to, SkyCover.Clear);
-        return new OutingStop(day.Place.Name, day.Place.Position, windows, instant => exposure?.At(instant) ?? AssumedExposure, sheets);
     }
 
     private DateTimeOffset Hour(string field, string text)
@@ -102,15 +92,5 @@ public sealed class DayPlanForm(Clock clock)
     }
 
     private double Number(string field, string text, double min, double max, string what, string unit)
-    {
-        try
-        {
-            return NumberText.Read(text, min, max, what, unit);
-        }
-        catch (RefusalException e)
-        {
-            Messages[field] = e.Message;
-            return double.NaN;
-        }
-    }
+        => Messages.Try(field, () => NumberText.Read(text, min, max, what, unit));
 }

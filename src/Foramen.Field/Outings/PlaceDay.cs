@@ -100,9 +100,9 @@ public sealed class PlaceDay
         return points;
     }
 
-    /// <summary>Exposures through a span, for a plan that asks many times; null without a camera and a paper.</summary>
-    public DayExposure? ExposureThrough(DateTimeOffset from, DateTimeOffset to, SkyCover cover)
-        => exposure is null ? null : DayExposure.Of(Place, exposure, cover, from, to);
+    /// <summary>The place as a stop of a day's plan under a clear sky.</summary>
+    public OutingStop Stop(DateOnly date, DateTimeOffset from, DateTimeOffset to, int sheetsWanted)
+        => OutingStop.At(Place, Windows(date, SkyCover.Clear), exposure, SkyCover.Clear, from, to, sheetsWanted);
 
     /// <summary>Rise, transit and set.</summary>
     public SkyDay Sun(DateOnly date)

@@ -1,3 +1,4 @@
+using Foramen.Engine.Light;
 using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
 using Foramen.Field.Texts;
@@ -59,17 +60,16 @@ public sealed class PlaceForm
         Messages.Remove(nameof(Faces));
         try
         {
-            var fromLatitude = NumberText.Read(Latitude, -90, 90, "the latitude", "degrees");
-            var fromLongitude = NumberText.Read(Longitude, -180, 180, "the longitude", "degrees");
-            var north = (latitude - fromLatitude) * 111_195;
-            var east = Math.IEEERemainder(longitude - fromLongitude, 360) * 111_195 * Math.Cos(fromLatitude * Math.PI / 180);
-            if (Math.Sqrt((north * north) + (east * east)) < NearestMetres)
+            var here = GeographicPosition.FromDegrees(
+                NumberText.Read(Latitude, -90, 90, "the latitude", "degrees"), NumberText.Read(Longitude, -180, 180, "the longitude", "degrees"));
+            var there = GeographicPosition.FromDegrees(latitude, longitude);
+            if (here.MetresTo(there) < NearestMetres)
             {
                 Messages[nameof(Faces)] = Words.Spots.TooNear;
                 return;
             }
 
-            Faces = Text((360 + (Math.Atan2(east, north) * 180 / Math.PI)) % 360, 1);
+            Faces = Text(here.BearingTo(there).Degrees, 1);
         }
         catch (RefusalException)
         {
@@ -121,14 +121,7 @@ public sealed class PlaceForm
             return null;
         }
 
-        try
-        {
-            return NumberText.Read(text, min, max, what, unit);
-        }
-        catch (RefusalException e)
-        {
-            Messages[field] = e.Message;
-            return null;
-        }
+        var value = Messages.Try(field, () => NumberText.Read(text, min, max, what, unit));
+        return double.IsNaN(value) ? null : value;
     }
 }

@@ -109,7 +109,7 @@ public sealed record OutingPlan
 
             if (here is not null)
             {
-                Add(OutingStepKind.Walk, TimeSpan.FromSeconds(Metres(here, stop.Position) / WalkingMetresPerSecond));
+                Add(OutingStepKind.Walk, TimeSpan.FromSeconds(here.MetresTo(stop.Position) / WalkingMetresPerSecond));
             }
 
             Add(OutingStepKind.SetUp, Span(times.SetUp));
@@ -143,14 +143,6 @@ public sealed record OutingPlan
 
             return (now, made, gained);
         }
-    }
-
-    /// <summary>Metres between two places along the Earth's surface, taken as a sphere of 6371 km (haversine; any textbook of navigation).</summary>
-    public static double Metres(GeographicPosition from, GeographicPosition to)
-    {
-        var (a, b) = (from.Latitude.Radians, to.Latitude.Radians);
-        var (north, east) = (Math.Sin((b - a) / 2), Math.Sin((to.Longitude.Radians - from.Longitude.Radians) / 2));
-        return 2 * 6_371_000 * Math.Asin(Math.Min(1, Math.Sqrt((north * north) + (Math.Cos(a) * Math.Cos(b) * east * east))));
     }
 
     private static TimeSpan Span(Duration duration) => TimeSpan.FromSeconds(duration.Seconds);

@@ -39,4 +39,21 @@ public sealed record GeographicPosition
             Angle.FromDegrees(Guard.Within(longitude, -180, 180, "the longitude", "°")),
             Guard.Within(elevationMetres, -500, 9000, "the height above sea level", "m"));
     }
+
+    /// <summary>Metres to another place along the Earth's surface, taken as a sphere of 6371 km (haversine; any textbook of navigation).</summary>
+    public double MetresTo(GeographicPosition other)
+    {
+        var (a, b) = (Latitude.Radians, other.Latitude.Radians);
+        var (north, east) = (Math.Sin((b - a) / 2), Math.Sin((other.Longitude.Radians - Longitude.Radians) / 2));
+        return 2 * 6_371_000 * Math.Asin(Math.Min(1, Math.Sqrt((north * north) + (Math.Cos(a) * Math.Cos(b) * east * east))));
+    }
+
+    /// <summary>Bearing at which a great circle sets out to another place, from true north through east, 0° to 360° (any textbook of navigation).</summary>
+    public Angle BearingTo(GeographicPosition other)
+    {
+        var (a, b, east) = (Latitude.Radians, other.Latitude.Radians, other.Longitude.Radians - Longitude.Radians);
+        var degrees = Angle.FromRadians(Math.Atan2(
+            Math.Sin(east) * Math.Cos(b), (Math.Cos(a) * Math.Sin(b)) - (Math.Sin(a) * Math.Cos(b) * Math.Cos(east)))).Degrees;
+        return Angle.FromDegrees((degrees + 360) % 360);
+    }
 }

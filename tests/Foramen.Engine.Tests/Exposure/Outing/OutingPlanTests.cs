@@ -93,7 +93,7 @@ public class OutingPlanTests
     // Two places a degree of longitude apart on the equator: 1/360 of 2π·6371 km.
     [Fact]
     public void The_way_is_the_way_on_a_sphere()
-        => Assert.Equal(2 * Math.PI * 6371000 / 360, OutingPlan.Metres(GeographicPosition.FromDegrees(0, 179.5), GeographicPosition.FromDegrees(0, -179.5)), 1);
+        => Assert.Equal(2 * Math.PI * 6371000 / 360, GeographicPosition.FromDegrees(0, 179.5).MetresTo(GeographicPosition.FromDegrees(0, -179.5)), 1);
 
     private static OutingPlan Plan(IReadOnlyList<OutingStop> stops, int most, CloudChance? cloud = null)
         => OutingPlan.For(stops, new SheetTimes(), cloud ?? CloudChance.Of(default), Morning, Morning.AddHours(14), most);
