@@ -62,7 +62,7 @@ public sealed class MeteredScene
             PaperResponse.Of(paper.ToPaper(), light),
             photograph is null ? null : Anchored(photograph, one),
             projection,
-            [.. one.Tones.Select(tone => (tone.Body.Tone, ToneOf(tone.Body)))]);
+            [.. one.Tones.Select(tone => (tone.Body.Tone, tone.Body.ToTone(HandReading.UsualSpread)))]);
     }
 
     /// <summary>The light that the tones were read in, as the journal says; the usual one before the first.</summary>
@@ -84,27 +84,4 @@ public sealed class MeteredScene
             ? PhotographMeter.Anchor(photograph, PointInPhotograph.FromFractions(x, y), Luminance.FromCandelasPerSquareMetre(body.LuminanceCandelasPerSquareMetre))
             : photograph;
     }
-
-    private static Tone ToneOf(ToneRead read) => new()
-    {
-        Name = read.Name,
-        Rendering = read.Rendering switch
-        {
-            WantedRendering.OpenShadow => Rendering.OpenShadow,
-            WantedRendering.TexturedHighlight => Rendering.TexturedHighlight,
-            WantedRendering.MayBurn => Rendering.MayBurn,
-            WantedRendering.MayBlock => Rendering.MayBlock,
-            _ => Rendering.Mid,
-        },
-        Luminance = Luminance.FromCandelasPerSquareMetre(read.LuminanceCandelasPerSquareMetre),
-        ActinicRatio = read.ActinicRatio ?? 1,
-        ReadingLimit = read.Limit switch
-        {
-            Journal.Bodies.ReadingLimit.AtLeast => LuminanceLimit.AtLeast,
-            Journal.Bodies.ReadingLimit.AtMost => LuminanceLimit.AtMost,
-            _ => LuminanceLimit.Exact,
-        },
-        MeterSpread = Stops.FromValue(Math.Min(5, read.SdStops ?? HandReading.UsualSpread.Value)),
-        Position = read is { PhotographX: { } x, PhotographY: { } y } ? PhotographPosition.FromFractions(x, y) : null,
-    };
 }

@@ -18,7 +18,7 @@ namespace Foramen.Journal.Learning;
 /// <remarks>Limit: sheets in the bottle are counted as those processed before on the same outing, whatever was topped up.</remarks>
 public static class SheetLesson
 {
-    private const double UsualReadingSpread = 0.2;
+    private static readonly Stops UsualReadingSpread = Stops.FromValue(0.2);
 
     /// <summary>The evidence of a judged sheet.</summary>
     /// <exception cref="RefusalException">It lacks paper, camera, tones or an exposure, or holds what cannot be.</exception>
@@ -191,28 +191,7 @@ public static class SheetLesson
 
     private static PlacedTone Placed(ToneRead read, PinholeCamera camera, SheetProjection? projection)
     {
-        var tone = new Tone
-        {
-            Name = read.Name,
-            Rendering = read.Rendering switch
-            {
-                WantedRendering.OpenShadow => Rendering.OpenShadow,
-                WantedRendering.Mid => Rendering.Mid,
-                WantedRendering.TexturedHighlight => Rendering.TexturedHighlight,
-                WantedRendering.MayBurn => Rendering.MayBurn,
-                _ => Rendering.MayBlock,
-            },
-            Luminance = Luminance.FromCandelasPerSquareMetre(read.LuminanceCandelasPerSquareMetre),
-            ActinicRatio = read.ActinicRatio ?? 1,
-            ReadingLimit = read.Limit switch
-            {
-                ReadingLimit.AtLeast => LuminanceLimit.AtLeast,
-                ReadingLimit.AtMost => LuminanceLimit.AtMost,
-                _ => LuminanceLimit.Exact,
-            },
-            MeterSpread = Stops.FromValue(Math.Min(5, read.SdStops ?? UsualReadingSpread)),
-            Position = read is { PhotographX: { } x, PhotographY: { } y } ? PhotographPosition.FromFractions(x, y) : null,
-        };
+        var tone = read.ToTone(UsualReadingSpread);
         return (projection is null ? null : TonePlacement.OnSheet(tone, projection)) ?? TonePlacement.InTheMiddle(tone, camera);
     }
 }
