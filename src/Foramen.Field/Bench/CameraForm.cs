@@ -1,4 +1,4 @@
-using Foramen.Engine.Quantities;
+using Foramen.Field.Components;
 using Foramen.Field.Settings;
 using Foramen.Field.Texts;
 using Foramen.Journal.Kit;
@@ -84,15 +84,5 @@ public sealed class CameraForm(UnitSystem units)
     }
 
     private double Length(string field, string text, double min, double max, string what)
-    {
-        try
-        {
-            return Lengths.Read(text, min, max, what, units);
-        }
-        catch (RefusalException e)
-        {
-            Messages[field] = e.Message;
-            return double.NaN;
-        }
-    }
+        => Messages.Try(field, () => Lengths.Read(text, min, max, what, units));
 }

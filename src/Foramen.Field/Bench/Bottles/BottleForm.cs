@@ -1,4 +1,3 @@
-using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
 using Foramen.Field.Settings;
 using Foramen.Field.Texts;
@@ -69,15 +68,5 @@ public sealed class BottleForm(UnitSystem units)
     }
 
     private double Number(string field, string text, double min, double max, string what, string unit)
-    {
-        try
-        {
-            return NumberText.Read(text, min, max, what, unit);
-        }
-        catch (RefusalException e)
-        {
-            Messages[field] = e.Message;
-            return double.NaN;
-        }
-    }
+        => Messages.Try(field, () => NumberText.Read(text, min, max, what, unit));
 }

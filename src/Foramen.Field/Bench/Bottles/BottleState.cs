@@ -120,17 +120,7 @@ public sealed class BottleState(JournalSession session, Clock clock, Ulid id, Un
     }
 
     private double Read(string field, string text, double max, string what)
-    {
-        try
-        {
-            return text.Trim().Length == 0 ? 0 : NumberText.Read(text, 0, max, what, "ml");
-        }
-        catch (RefusalException e)
-        {
-            Messages[field] = e.Message;
-            return double.NaN;
-        }
-    }
+        => Messages.Try(field, () => text.Trim().Length == 0 ? 0 : NumberText.Read(text, 0, max, what, "ml"));
 
     private async Task<bool> WriteAsync(EntryBody body)
     {

@@ -16,17 +16,10 @@ public static class WarmthText
 
     /// <summary>°C from what was typed, 10 to 32; NaN with a message under the field's name where it cannot be.</summary>
     public static double Read(string text, UnitSystem units, Dictionary<string, string> messages, string field)
-    {
-        try
+        => messages.Try(field, () =>
         {
             var value = NumberText.Read(text, -60, 230, "the temperature", Unit(units));
             var temperature = units == UnitSystem.Imperial ? Temperature.FromFahrenheit(value) : Temperature.FromCelsius(value);
             return DeveloperWarmth.Check(temperature).Celsius;
-        }
-        catch (RefusalException e)
-        {
-            messages[field] = e.Message;
-            return double.NaN;
-        }
-    }
+        });
 }

@@ -51,8 +51,8 @@ public sealed class KitForm(UnitSystem units)
         Messages.Clear();
         var sheets = Whole(nameof(Sheets), Sheets, 1000, "the number of sheets");
         var people = Whole(nameof(People), People, 100, "the number of people");
-        var width = Try(nameof(Width), () => Lengths.Read(Width, 10, 2000, "the sheet's width", units));
-        var height = Try(nameof(Height), () => Lengths.Read(Height, 10, 2000, "the sheet's height", units));
+        var width = Messages.Try(nameof(Width), () => Lengths.Read(Width, 10, 2000, "the sheet's width", units));
+        var height = Messages.Try(nameof(Height), () => Lengths.Read(Height, 10, 2000, "the sheet's height", units));
         var developer = Millilitres(nameof(Developer), Developer, 10, "the developer bottle");
         var covering = Millilitres(nameof(Covering), Covering, 1, "what covers a sheet");
         var topUp = Millilitres(nameof(TopUp), TopUp, 0, "what is topped up");
@@ -88,32 +88,19 @@ public sealed class KitForm(UnitSystem units)
     }
 
     private double? Price(string field, string text)
-        => text.Trim().Length == 0 ? null : Try(field, () => NumberText.Read(text, 0, 1e6, "the price"));
+        => text.Trim().Length == 0 ? null : Messages.Try(field, () => NumberText.Read(text, 0, 1e6, "the price"));
 
     private double Millilitres(string field, string text, double min, string what)
-        => Try(field, () => NumberText.Read(text, min, 100_000, what, "ml"));
+        => Messages.Try(field, () => NumberText.Read(text, min, 100_000, what, "ml"));
 
     private int Whole(string field, string text, int max, string what)
     {
-        var value = Try(field, () => NumberText.Read(text, 1, max, what));
+        var value = Messages.Try(field, () => NumberText.Read(text, 1, max, what));
         if (!double.IsNaN(value) && value != Math.Floor(value))
         {
             Messages[field] = $"{char.ToUpperInvariant(what[0])}{what[1..]} should be a whole number.";
         }
 
         return double.IsNaN(value) ? 1 : (int)value;
-    }
-
-    private double Try(string field, Func<double> read)
-    {
-        try
-        {
-            return read();
-        }
-        catch (RefusalException e)
-        {
-            Messages[field] = e.Message;
-            return double.NaN;
-        }
     }
 }

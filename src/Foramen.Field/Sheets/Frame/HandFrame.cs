@@ -1,5 +1,6 @@
 using Foramen.Engine.Camera;
 using Foramen.Engine.Quantities;
+using Foramen.Field.Components;
 using Foramen.Field.Settings;
 using Foramen.Field.Texts;
 using Foramen.Journal.Bodies;
@@ -70,14 +71,7 @@ public sealed class HandFrame(UnitSystem units)
             return null;
         }
 
-        try
-        {
-            return Distances.Read(text, min, max, what, units);
-        }
-        catch (RefusalException e)
-        {
-            Messages[field] = e.Message;
-            return null;
-        }
+        var value = Messages.Try(field, () => Distances.Read(text, min, max, what, units));
+        return double.IsNaN(value) ? null : value;
     }
 }

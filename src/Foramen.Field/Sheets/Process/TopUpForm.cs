@@ -63,15 +63,5 @@ public sealed class TopUpForm
     }
 
     private double Number(string field, string text, double max, string what)
-    {
-        try
-        {
-            return text.Trim().Length == 0 ? 0 : NumberText.Read(text, 0, max, what, "ml");
-        }
-        catch (RefusalException e)
-        {
-            Messages[field] = e.Message;
-            return double.NaN;
-        }
-    }
+        => Messages.Try(field, () => text.Trim().Length == 0 ? 0 : NumberText.Read(text, 0, max, what, "ml"));
 }
