@@ -29,13 +29,15 @@ await using var context = await browser.NewContextAsync(new()
     ViewportSize = new() { Width = 390, Height = 844 }, DeviceScaleFactor = 2, HasTouch = true, IsMobile = true, ServiceWorkers = ServiceWorkerPolicy.Block,
 });
 var page = await context.NewPageAsync();
+// What the cold starts left behind settles first.
+await Task.Delay(TimeSpan.FromSeconds(20));
 var idle = await TallyCost.PartOfACoreAsync(browser);
 await Console.Error.WriteLineAsync("Slider…");
 await SheetJourney.PlanAsync(page, apps[^1].Address, args[0]);
 var repaints = await SliderRepaint.MeasureAsync(page);
 await Console.Error.WriteLineAsync("Tally…");
 await SheetJourney.OpenHoleAsync(page);
-await Task.Delay(TimeSpan.FromSeconds(5));
+await Task.Delay(TimeSpan.FromSeconds(20));
 var tally = await TallyCost.PartOfACoreAsync(browser);
 await Console.Error.WriteLineAsync("A year's windows…");
 var year = await YearWindows.MedianMillisecondsAsync(page, apps[^1].Address, rounds: 7);

@@ -36,6 +36,8 @@ public sealed class KeyboardTests(FieldStage stage)
         await page.Keyboard.TypeAsync("By keys");
         await PrimaryAsync(page, "Load the sheet");
         await page.AtStepAsync("Frame");
+        // A new page takes the focus to its title a moment after it is drawn; a key before that would find the focus taken away.
+        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Frame", Level = 1, Exact = true })).ToBeFocusedAsync(new() { Timeout = 60_000 });
     }
 
     private static async Task FrameAsync(IPage page)
