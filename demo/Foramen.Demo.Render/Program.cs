@@ -3,6 +3,13 @@ using Foramen.Demo.Render;
 using SkiaSharp;
 
 var directory = args.Length > 0 ? args[0] : ".";
+Directory.CreateDirectory(Path.Combine(directory, "scans"));
+HoleScan.Write(Path.Combine(directory, "scans", "hole.png"));
+if (args.Contains("scans"))
+{
+    return;
+}
+
 var (width, height, samples) = args.Length > 1 ? (int.Parse(args[1], CultureInfo.InvariantCulture), int.Parse(args[1], CultureInfo.InvariantCulture) * 3 / 4, 2) : (4032, 3024, 2);
 foreach (var shot in Shot.All)
 {

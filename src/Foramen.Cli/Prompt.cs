@@ -31,6 +31,7 @@ internal static class Prompt
         root.Subcommands.Add(OutingVerb.Create(page));
         root.Subcommands.Add(MeterVerb.Create(page));
         root.Subcommands.Add(CameraVerb.Create(page));
+        root.Subcommands.Add(HoleVerb.Create(page));
         root.Subcommands.Add(PaperVerb.Create(page));
         root.Subcommands.Add(ExposeVerb.Create(page));
         root.Subcommands.Add(PreviewVerb.Create(page));

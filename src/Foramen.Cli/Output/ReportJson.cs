@@ -10,6 +10,7 @@ namespace Foramen.Cli.Output;
 [JsonSerializable(typeof(ExposeReport))]
 [JsonSerializable(typeof(PreviewReport))]
 [JsonSerializable(typeof(CameraReport))]
+[JsonSerializable(typeof(HoleReport))]
 [JsonSerializable(typeof(SunReport))]
 [JsonSerializable(typeof(BathReport))]
 [JsonSerializable(typeof(KitReport))]

@@ -1,0 +1,53 @@
+namespace Foramen.Engine.Camera;
+
+/// <summary>The pixels of a band along an outline, every few of them where there are very many.</summary>
+internal sealed class EdgePixels
+{
+    private const double MostPixels = 60_000;
+
+    private EdgePixels(int stride, double band, List<(float X, float Y, float Light)> pixels) => (Stride, Band, All) = (stride, band, pixels);
+
+    /// <summary>From pixel taken to pixel taken, each way.</summary>
+    public int Stride { get; }
+
+    /// <summary>How far the band reaches to either side of the outline, pixels.</summary>
+    public double Band { get; }
+
+    /// <summary>Places of their middles, and their light.</summary>
+    public IReadOnlyList<(float X, float Y, float Light)> All { get; }
+
+    /// <summary>Part of them at the lightest or darkest code there is.</summary>
+    public double ClippedPart { get; private init; }
+
+    /// <summary>The band about a model's outline.</summary>
+    public static EdgePixels About(EdgeModel model, ScanImage scan)
+    {
+        // Wide enough for both levels to be seen beyond the blur, and for burrs.
+        var radius = model.MeanRadius;
+        var band = Math.Max((5 * model.Sigma) + 3, radius / 10);
+        var reach = 1.7 * (radius + band);
+        var stride = Math.Max(1, (int)Math.Sqrt(4 * Math.PI * radius * band / MostPixels));
+        var pixels = new List<(float X, float Y, float Light)>();
+        var clipped = 0;
+        var (top, bottom) = (Math.Max(0, (int)(model.Y - reach)), Math.Min(scan.Height - 1, (int)(model.Y + reach)));
+        var (left, right) = (Math.Max(0, (int)(model.X - reach)), Math.Min(scan.Width - 1, (int)(model.X + reach)));
+        for (var row = top; row <= bottom; row += stride)
+        {
+            var codes = scan.Row(row);
+            for (var column = left; column <= right; column += stride)
+            {
+                var (dx, dy) = (column + 0.5 - model.X, row + 0.5 - model.Y);
+                var r = double.Hypot(dx, dy);
+                if (r > reach || Math.Abs(r - radius) > (0.7 * radius) + band || Math.Abs(r - model.RadiusAt(Math.Atan2(dy, dx))) > band)
+                {
+                    continue;
+                }
+
+                pixels.Add((column + 0.5f, row + 0.5f, scan.LightOf(codes[column])));
+                clipped += codes[column] is 0 or 255 ? 1 : 0;
+            }
+        }
+
+        return new EdgePixels(stride, band, pixels) { ClippedPart = clipped / Math.Max(1.0, pixels.Count) };
+    }
+}
