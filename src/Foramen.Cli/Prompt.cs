@@ -32,6 +32,8 @@ internal static class Prompt
         root.Subcommands.Add(MeterVerb.Create(page));
         root.Subcommands.Add(CameraVerb.Create(page));
         root.Subcommands.Add(HoleVerb.Create(page));
+        root.Subcommands.Add(MarksVerb.Create(page));
+        root.Subcommands.Add(MaskVerb.Create(page));
         root.Subcommands.Add(PaperVerb.Create(page));
         root.Subcommands.Add(ExposeVerb.Create(page));
         root.Subcommands.Add(PreviewVerb.Create(page));

@@ -14,6 +14,8 @@ internal static class KitFile
 
     public static PaperDefinition Paper(string path) => Read(path, KitJson.Default.PaperDefinition, "paper");
 
+    public static MaskDefinition Mask(string path) => Read(path, KitJson.Default.MaskDefinition, "mask");
+
     public static void Save<T>(string path, T definition, JsonTypeInfo<T> type)
     {
         var directory = Path.GetDirectoryName(Path.GetFullPath(path))!;

@@ -39,4 +39,16 @@ internal sealed record CameraReport
     public required double RayleighDiameterMm { get; init; }
 
     public required double MeanNanometres { get; init; }
+
+    /// <summary>Standard deviation of the focal distance, mm; 0 where nobody has measured it.</summary>
+    public required double FocalDistanceSdMm { get; init; }
+
+    /// <summary>Light against that on the axis, stops, row by row from the top of the picture.</summary>
+    public required IReadOnlyList<IReadOnlyList<double>> FalloffStops { get; init; }
+
+    /// <summary>Part of the hole's opening that its edge leaves in the worst corner, 0 to 1.</summary>
+    public required double CornerOpenPart { get; init; }
+
+    /// <summary>Whether that is half or more.</summary>
+    public required bool HoleCoversCorners { get; init; }
 }

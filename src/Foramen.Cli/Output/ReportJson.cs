@@ -11,6 +11,8 @@ namespace Foramen.Cli.Output;
 [JsonSerializable(typeof(PreviewReport))]
 [JsonSerializable(typeof(CameraReport))]
 [JsonSerializable(typeof(HoleReport))]
+[JsonSerializable(typeof(MarksReport))]
+[JsonSerializable(typeof(MaskReport))]
 [JsonSerializable(typeof(SunReport))]
 [JsonSerializable(typeof(BathReport))]
 [JsonSerializable(typeof(KitReport))]

@@ -3,6 +3,7 @@ using Foramen.Cli.Kit;
 using Foramen.Engine.Camera;
 using Foramen.Engine.Light;
 using Foramen.Engine.Paper;
+using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Kit;
 
@@ -34,6 +35,8 @@ internal static class CommonOptions
     public static PhotographicPaper PaperOf(string path) => FromFile(path, () => KitFile.Paper(path).ToPaper());
 
     public static PinholeCamera CameraOf(string path) => FromFile(path, () => KitFile.Camera(path).ToCamera());
+
+    public static PrintMask MaskOf(string path) => FromFile(path, () => KitFile.Mask(path).ToMask());
 
     private static T FromFile<T>(string path, Func<T> read)
     {

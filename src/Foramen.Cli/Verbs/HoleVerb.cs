@@ -115,6 +115,10 @@ internal static class HoleVerb
         Doubts = note is null ? measured.Doubts : [note, .. measured.Doubts],
     };
 
+    // Rounded first, because what rounds to nothing has no sign.
+    private static string Signed(double value, int digits)
+        => (Math.Round(value, digits) + 0.0).ToString($"+0.{new string('0', digits)};-0.{new string('0', digits)};0", CultureInfo.CurrentCulture);
+
     private static void Write(Page page, HoleReport report)
     {
         var culture = CultureInfo.CurrentCulture;
@@ -127,12 +131,12 @@ internal static class HoleVerb
         };
         if (report is { OffsetRightMm: { } right, OffsetUpMm: { } up })
         {
-            rows.Add(["off its place", string.Create(culture, $"{right:+0.000;-0.000} mm to the right, {up:+0.000;-0.000} mm up")]);
+            rows.Add(["off its place", string.Create(culture, $"{Signed(right, 3)} mm to the right, {Signed(up, 3)} mm up")]);
         }
 
         if (report.Camera is { } camera)
         {
-            rows.Add([$"in {camera.Name}", string.Create(culture, $"{camera.LightStops:+0.00;-0.00} stops (± {camera.LightSdStops:0.00}) against its description, f/{camera.FNumber:0}")]);
+            rows.Add([$"in {camera.Name}", string.Create(culture, $"{Signed(camera.LightStops, 2)} stops (± {camera.LightSdStops:0.00}) against its description, f/{camera.FNumber:0}")]);
             rows.Add(["finest lines", string.Create(culture, $"{camera.LinePairsPerMmAtTenth:0.0} pairs per mm; the best hole there, {camera.BestDiameterMm:0.00} mm, gives {camera.LinePairsPerMmAtTenthBest:0.0}")]);
         }
 

@@ -27,6 +27,8 @@ internal static class PreviewVerb
         var size = new Option<int>("--size") { Description = "Pixels on the long side, 200 to 6000.", DefaultValueFactory = _ => UsualLongSide };
         var time = new Option<string?>("--time") { Description = "Open the hole for this long instead of the recommendation, such as 90s.", HelpName = "TIME" };
         var flash = new Option<string?>("--flash") { Description = "Flash for this long instead of the recommendation, such as 3s.", HelpName = "TIME" };
+        var mask = new Option<string?>("--mask") { Description = "Mask file, of a mask that lies in the light all the while; make one with foramen mask … --save FILE.", HelpName = "FILE" };
+        var held = new Option<bool>("--as-held") { Description = "Draw a direct positive as it is in the hand, the subject mirrored left for right; with a mask it always is, so that the mask reads right." };
         var json = CommonOptions.Json();
         var verb = new Command(
             "preview",
@@ -39,7 +41,7 @@ internal static class PreviewVerb
               foramen preview demo/canal-basin.jpg --camera demo/kit/box-a.json --paper demo/kit/grade-2.json --out print.png --negative-out sheet.png --time 60s
             """);
         scene.AddTo(verb);
-        foreach (var option in new Option[] { output, tiff, negative, size, time, flash, json })
+        foreach (var option in new Option[] { output, tiff, negative, size, time, flash, mask, held, json })
         {
             verb.Options.Add(option);
         }
@@ -60,8 +62,20 @@ internal static class PreviewVerb
                 var spread = PointSpread.Of(setup.Camera, light);
                 var map = LuminanceMap.AsPaperSees(setup.PhotographWith(parsed, scene, longSide), setup.Sight);
                 var image = SheetImage.Make(map, setup.Projection, longSide, spread, page.Progress("print"), cancellation);
+                var maskPath = parsed.GetValue(mask);
+                if (maskPath is not null)
+                {
+                    image = image.Masked(CommonOptions.MaskOf(maskPath), setup.Paper.Kind);
+                }
+
+                var mirrored = PrintMask.IsMirrored(setup.Paper.Kind) && (maskPath is not null || parsed.GetValue(held));
+                if (mirrored)
+                {
+                    page.Note("The print is drawn as it is in the hand: a direct positive shows the subject mirrored, left for right.");
+                }
+
                 var exposure = PrintExposure.Of(setup.Response, forecast.Exposure, setup.Flash);
-                var look = new PrintLook { Border = Length.FromMillimetres(BorderMillimetres), WhiteIsPaper = true };
+                var look = new PrintLook { Border = Length.FromMillimetres(BorderMillimetres), WhiteIsPaper = true, IsMirrored = mirrored };
                 var print = PredictedPrint.Expose(image, setup.Paper.Curve, exposure, look);
 
                 var files = new List<string>();

@@ -34,6 +34,9 @@ public sealed record PinholeCamera
     /// <summary>From the hole to the paper along the hole's axis.</summary>
     public Length FocalDistance { get; }
 
+    /// <summary>Standard deviation of the focal distance over itself, 0 to 0.5; nothing where nobody has said. Light goes with its square.</summary>
+    public double FocalDistanceRelativeSd { get; private init; }
+
     /// <summary>The picture area of the sheet as it lies in the camera.</summary>
     public SheetSize Sheet { get; }
 
@@ -99,11 +102,17 @@ public sealed record PinholeCamera
 
     /// <summary>The same camera pointed elsewhere.</summary>
     /// <exception cref="RefusalException">Beyond ± 90 degrees.</exception>
-    public PinholeCamera TiltedTo(Angle tilt) => Create(Name, Hole, FocalDistance, Sheet, Shape, HoleOffset, tilt);
+    public PinholeCamera TiltedTo(Angle tilt) => Create(Name, Hole, FocalDistance, Sheet, Shape, HoleOffset, tilt) with { FocalDistanceRelativeSd = FocalDistanceRelativeSd };
+
+    /// <summary>The same camera, its focal distance known this well.</summary>
+    /// <param name="relativeSd">0 to 0.5.</param>
+    /// <exception cref="RefusalException">Outside the range.</exception>
+    public PinholeCamera WithFocalDistanceSpread(double relativeSd)
+        => this with { FocalDistanceRelativeSd = Guard.Within(relativeSd, 0, 0.5, "the relative spread of the focal distance") };
 
     /// <summary>The same camera with another hole.</summary>
     /// <exception cref="RefusalException">Too large a hole.</exception>
-    public PinholeCamera WithHole(Hole hole) => Create(Name, hole, FocalDistance, Sheet, Shape, HoleOffset, Tilt);
+    public PinholeCamera WithHole(Hole hole) => Create(Name, hole, FocalDistance, Sheet, Shape, HoleOffset, Tilt) with { FocalDistanceRelativeSd = FocalDistanceRelativeSd };
 
     /// <summary>Whether a point lies within the picture area.</summary>
     public bool Holds(SheetPoint point)

@@ -26,7 +26,7 @@ public sealed record ExposureErrors
     /// <summary>Colour of the light.</summary>
     public Stops Colour { get; init; } = Stops.FromValue(0.30);
 
-    /// <summary>Area of the hole: 2·lg2(1 + relative spread of the diameter); 5 % is 0.14 stop.</summary>
+    /// <summary>The square of the f-number: 2·lg2(1 + relative spread), those of diameter and focal distance added as squares; 5 % is 0.14 stop.</summary>
     public Stops Hole { get; init; } = Stops.FromValue(0.14);
 
     /// <summary>Development.</summary>
@@ -43,7 +43,7 @@ public sealed record ExposureErrors
     {
         Paper = paper.SpeedSpread,
         Colour = paper.ColourSpread(light),
-        Hole = Stops.FromValue(2 * Math.Log2(1 + camera.Hole.DiameterRelativeSd)),
+        Hole = Stops.FromValue(2 * Math.Log2(1 + double.Hypot(camera.Hole.DiameterRelativeSd, camera.FocalDistanceRelativeSd))),
     };
 
     /// <summary>Spread common to image and flash: what acts in the paper and the bath.</summary>

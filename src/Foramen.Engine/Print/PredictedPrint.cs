@@ -94,7 +94,8 @@ public sealed class PredictedPrint
     {
         Guard.Within(column, 0, Width - 1, "the column");
         Guard.Within(row, 0, Height - 1, "the row");
-        return IsBorder(column, row) || image.At(column - border, row - border) is not null;
+        var own = (look.IsMirrored ? Width - 1 - column : column) - border;
+        return IsBorder(column, row) || image.At(own, row - border) is not null;
     }
 
     /// <summary>Density of a pixel; null where unknown.</summary>
@@ -243,6 +244,10 @@ public sealed class PredictedPrint
         }
 
         TensorPrimitives.MultiplyAddEstimate(lux, seconds, inner, inner);
+        if (look.IsMirrored)
+        {
+            inner.Reverse();
+        }
     }
 
     /// <summary>The flags of a row of the picture if any of it is unknown; empty otherwise.</summary>
@@ -255,7 +260,19 @@ public sealed class PredictedPrint
         }
 
         var flags = image.KnownMemory.Span.Slice(own * image.Grid.Width, image.Grid.Width);
-        return flags.Contains((byte)0) ? flags : default;
+        if (!flags.Contains((byte)0))
+        {
+            return default;
+        }
+
+        if (!look.IsMirrored)
+        {
+            return flags;
+        }
+
+        var mirrored = flags.ToArray();
+        mirrored.AsSpan().Reverse();
+        return mirrored;
     }
 
     private float[] Plane(ExposureLookup lookup, CancellationToken cancellation)

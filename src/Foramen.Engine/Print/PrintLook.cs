@@ -18,6 +18,12 @@ public sealed record PrintLook
         init => border = Length.FromMillimetres(Guard.Within(value.Millimetres, 0, 200, "the border's width", "mm"));
     }
 
+    /// <summary>
+    /// Whether left and right change places against the subject. A direct positive in the hand does (see <see cref="PrintMask"/>); the usual is the subject as it
+    /// stood, for comparing.
+    /// </summary>
+    public bool IsMirrored { get; init; }
+
     /// <summary>Colour of the base.</summary>
     public BaseTint Tint { get; init; } = BaseTint.Neutral;
 

@@ -1,5 +1,7 @@
 using System.Buffers;
+using System.Numerics.Tensors;
 using Foramen.Engine.Camera;
+using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 
@@ -18,9 +20,11 @@ public sealed class SheetImage
     private readonly float[] illuminance;
     private readonly byte[]? known;
     private readonly SheetMesh mesh;
+    private readonly float[]? shade;
 
-    private SheetImage(SheetGrid grid, SheetProjection projection, float[] illuminance, byte[]? known, SheetMesh mesh)
+    private SheetImage(SheetGrid grid, SheetProjection projection, float[] illuminance, byte[]? known, SheetMesh mesh, float[]? shade = null)
     {
+        this.shade = shade;
         Grid = grid;
         Projection = projection;
         this.illuminance = illuminance;
@@ -121,6 +125,23 @@ public sealed class SheetImage
         return ratio <= 1 ? pixels : (int)Math.Ceiling(pixels / ratio);
     }
 
+    /// <summary>The same image with a mask in the light, for the exposure and for a flash through the hole.</summary>
+    /// <param name="mask">The mask, described on the finished print.</param>
+    /// <param name="paper">The kind of paper, which says whether the finished print shows the subject mirrored.</param>
+    /// <exception cref="RefusalException">As for <see cref="MaskPlace.ScaleIn"/>.</exception>
+    public SheetImage Masked(PrintMask mask, PaperKind paper)
+    {
+        var light = MaskShadow.Of(mask, Grid, Projection.Camera, PrintMask.IsMirrored(paper));
+        var lux = new float[illuminance.Length];
+        TensorPrimitives.Multiply(illuminance, light, lux);
+        if (shade is not null)
+        {
+            TensorPrimitives.Multiply(light, shade, light);
+        }
+
+        return new SheetImage(Grid, Projection, lux, known, mesh, light);
+    }
+
     /// <summary>Illuminance of a pixel as the paper sees it; null where unknown.</summary>
     /// <exception cref="RefusalException">Outside the picture.</exception>
     public Illuminance? At(int column, int row)
@@ -132,7 +153,14 @@ public sealed class SheetImage
     }
 
     /// <summary>The light of a row over what falls on the hole's axis for the same luminance: how a flash through the hole is spread.</summary>
-    internal void ReadFalloff(int row, Span<float> into) => mesh.ReadFalloff(row, into);
+    internal void ReadFalloff(int row, Span<float> into)
+    {
+        mesh.ReadFalloff(row, into);
+        if (shade is not null)
+        {
+            TensorPrimitives.Multiply(into, shade.AsSpan(row * Grid.Width, into.Length), into);
+        }
+    }
 
     /// <summary>The same image for loops that outlive a span.</summary>
     internal ReadOnlyMemory<float> LuxMemory => illuminance;

@@ -4,7 +4,7 @@ using System.Text;
 namespace Foramen.Exchange.Paper;
 
 /// <summary>
-/// One upright A4 page of a PDF 1.4 (ISO 32000-1), drawn in millimetres from the upper left corner, in Helvetica, which every reader brings along: no font
+/// An upright A4 page of a PDF 1.4 (ISO 32000-1), drawn in millimetres from the upper left corner, in Helvetica, which every reader brings along: no font
 /// file, no native library, so it is also written in a browser. Letters beyond Windows code page 1252 become question marks.
 /// </summary>
 internal sealed class PdfPage
@@ -88,19 +88,53 @@ internal sealed class PdfPage
         Put("S\n");
     }
 
-    /// <summary>Writes the file.</summary>
-    public void Write(Stream into, string title)
+    /// <summary>Draws a line with round ends and corners.</summary>
+    public void RoundLine(IReadOnlyList<(double X, double Y)> places, double width, double grey)
     {
+        Put("q 1 J 1 j ");
+        Line(places, width, grey);
+        Put("Q\n");
+    }
+
+    /// <summary>Fills rings with a grey, by the nonzero rule.</summary>
+    public void FillRings(IReadOnlyList<IReadOnlyList<(double X, double Y)>> rings, double grey)
+    {
+        Put($"{Number(grey)} g ");
+        foreach (var ring in rings)
+        {
+            for (var i = 0; i < ring.Count; i++)
+            {
+                Put($"{Number(ring[i].X * PointsPerMillimetre)} {Number((HeightMillimetres - ring[i].Y) * PointsPerMillimetre)} {(i == 0 ? 'm' : 'l')} ");
+            }
+
+            Put("h ");
+        }
+
+        Put("f\n");
+    }
+
+    /// <summary>Writes the file.</summary>
+    public void Write(Stream into, string title) => Write(into, title, [this]);
+
+    /// <summary>Writes a file of several pages.</summary>
+    public static void Write(Stream into, string title, IReadOnlyList<PdfPage> pages)
+    {
+        // Objects 1 to 5 are the same in every file; each page then takes two, itself and its content.
+        const int FirstPage = 6;
         var parts = new List<string>
         {
             "<< /Type /Catalog /Pages 2 0 R /Lang (en) >>",
-            "<< /Type /Pages /Kids [3 0 R] /Count 1 >>",
-            "<< /Type /Page /Parent 2 0 R /MediaBox [0 0 595.276 841.89] /Contents 6 0 R /Resources << /Font << /F1 4 0 R /F2 5 0 R >> >> >>",
+            $"<< /Type /Pages /Kids [{string.Join(' ', pages.Select((_, i) => $"{FirstPage + (2 * i)} 0 R"))}] /Count {pages.Count} >>",
             "<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica /Encoding /WinAnsiEncoding >>",
             "<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica-Bold /Encoding /WinAnsiEncoding >>",
-            string.Create(CultureInfo.InvariantCulture, $"<< /Length {content.Length} >>\nstream\n{content}\nendstream"),
             $"<< /Title <{Convert.ToHexString([0xFE, 0xFF, .. Encoding.BigEndianUnicode.GetBytes(title)])}> /Producer (Foramen) >>",
         };
+        foreach (var page in pages)
+        {
+            parts.Add($"<< /Type /Page /Parent 2 0 R /MediaBox [0 0 595.276 841.89] /Contents {parts.Count + 2} 0 R /Resources << /Font << /F1 3 0 R /F2 4 0 R >> >> >>");
+            parts.Add(string.Create(CultureInfo.InvariantCulture, $"<< /Length {page.content.Length} >>\nstream\n{page.content}\nendstream"));
+        }
+
         var file = new StringBuilder("%PDF-1.4\n%\u00E2\u00E3\u00CF\u00D3\n");
         var places = new List<int>();
         for (var i = 0; i < parts.Count; i++)
@@ -116,7 +150,7 @@ internal sealed class PdfPage
             file.Append(CultureInfo.InvariantCulture, $"{place:0000000000} 00000 n \n");
         }
 
-        file.Append(CultureInfo.InvariantCulture, $"trailer\n<< /Size {parts.Count + 1} /Root 1 0 R /Info 7 0 R >>\nstartxref\n{table}\n%%EOF\n");
+        file.Append(CultureInfo.InvariantCulture, $"trailer\n<< /Size {parts.Count + 1} /Root 1 0 R /Info 5 0 R >>\nstartxref\n{table}\n%%EOF\n");
         into.Write(Encoding.Latin1.GetBytes(file.ToString()));
     }
 

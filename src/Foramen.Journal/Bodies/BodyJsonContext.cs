@@ -34,6 +34,9 @@ namespace Foramen.Journal.Bodies;
 [JsonSerializable(typeof(FixedIn))]
 [JsonSerializable(typeof(KitPlanned))]
 [JsonSerializable(typeof(KitPacked))]
+[JsonSerializable(typeof(HoleMeasured))]
+[JsonSerializable(typeof(ChamberMeasured))]
+[JsonSerializable(typeof(MaskDefined))]
 [JsonSerializable(typeof(EntryVoided))]
 [JsonSerializable(typeof(EntryAmended))]
 internal sealed partial class BodyJsonContext : JsonSerializerContext;

@@ -93,6 +93,15 @@ public static class EntryKind
     /// <summary>A line of a packing list was checked off, or taken out again.</summary>
     public const string KitPacked = "kit.packed";
 
+    /// <summary>A camera's hole was measured.</summary>
+    public const string HoleMeasured = "hole.measured";
+
+    /// <summary>A camera's focal distance was measured.</summary>
+    public const string ChamberMeasured = "chamber.measured";
+
+    /// <summary>A mask was described, or described anew.</summary>
+    public const string MaskDefined = "mask.defined";
+
     /// <summary>An entry was declared void.</summary>
     public const string EntryVoided = "entry.voided";
 

@@ -10,6 +10,7 @@ namespace Foramen.Journal.Bodies;
 internal static class KitCheck
 {
     private const double MaxMillimetres = 10_000;
+    private const int MaxPath = 200_000;
 
     public static void Camera(CameraDefinition camera)
     {
@@ -20,6 +21,7 @@ internal static class KitCheck
         Guard.Within(camera.FocalDistanceMillimetres, 0.1, MaxMillimetres, "the focal distance", "mm");
         Guard.Within(camera.SheetWidthMillimetres, 0.1, MaxMillimetres, "the sheet's width", "mm");
         Guard.Within(camera.SheetHeightMillimetres, 0.1, MaxMillimetres, "the sheet's height", "mm");
+        BodyCheck.Optional(camera.FocalDistanceRelativeSd, 0, 1, "the spread of the focal distance");
         OneOf(camera.PaperShape, "the paper's shape", "flat", "curved");
         BodyCheck.Optional(camera.WallRadiusMillimetres, 0.1, MaxMillimetres, "the wall's radius", "mm");
         BodyCheck.Optional(camera.HoleOffsetXMillimetres, -MaxMillimetres, MaxMillimetres, "the hole's offset", "mm");
@@ -74,6 +76,26 @@ internal static class KitCheck
         OneOf(fixer.Kind, "the kind of fixer", "ammoniumStrong", "ammoniumPaper", "sodium");
         BodyCheck.Optional(fixer.SilverLimitGramsPerLitre, 0.01, 20, "the silver a fixer may hold", "g/l");
         BodyCheck.Optional(fixer.AreaLimitSquareMetresPerLitre, 0.01, 100, "the area a fixer may take", "m²/l");
+    }
+
+    public static void Mask(MaskDefinition mask)
+    {
+        BodyCheck.Required(mask.Name, "the mask's name");
+        OneOf(mask.Shape, "the mask's shape", "text", "ellipse", "path");
+        OneOf(mask.Sense, "what the mask does", "blocks", "passes");
+        OneOf(mask.Place, "the mask's place", "tray", "beforeHole");
+        BodyCheck.Name(mask.Text, "the mask's text");
+        if (mask.Path is { Length: > MaxPath })
+        {
+            throw new RefusalException($"The mask's path has {mask.Path.Length} characters; at most {MaxPath} are allowed.");
+        }
+
+        BodyCheck.Optional(mask.HeightOverWidth, 0.001, 1000, "the ellipse's height over its width");
+        Guard.Within(mask.WidthMillimetres, 0.01, MaxMillimetres, "the mask's width", "mm");
+        BodyCheck.Optional(mask.XMillimetres, -MaxMillimetres, MaxMillimetres, "the mask's place", "mm");
+        BodyCheck.Optional(mask.YMillimetres, -MaxMillimetres, MaxMillimetres, "the mask's place", "mm");
+        BodyCheck.Optional(mask.TurnDegrees, -360, 360, "the mask's turn", "°");
+        Guard.Within(mask.DistanceMillimetres, 0, MaxMillimetres, "the mask's distance", "mm");
     }
 
     private static void OneOf(string? word, string what, params string[] words)

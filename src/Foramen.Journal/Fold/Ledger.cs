@@ -39,6 +39,9 @@ public sealed class Ledger
     /// <summary>Packing lists.</summary>
     public Shelf<PackedKit> Kits { get; internal init; } = Shelf<PackedKit>.Empty;
 
+    /// <summary>Masks, each as last described.</summary>
+    public Shelf<Stamped<MaskDefined>> Masks { get; internal init; } = Shelf<Stamped<MaskDefined>>.Empty;
+
     /// <summary>Entries that are void.</summary>
     public int VoidCount { get; internal init; }
 

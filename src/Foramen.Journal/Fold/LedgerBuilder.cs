@@ -14,6 +14,7 @@ internal sealed class LedgerBuilder(Ledger from)
     private readonly Shelf<Sheet>.Builder sheets = from.Sheets.ToBuilder();
     private readonly Shelf<Bottle>.Builder bottles = from.Bottles.ToBuilder();
     private readonly Shelf<PackedKit>.Builder kits = from.Kits.ToBuilder();
+    private readonly Shelf<Stamped<MaskDefined>>.Builder masks = from.Masks.ToBuilder();
     private readonly ImmutableDictionary<KindVersion, int>.Builder notUnderstood = from.NotUnderstood.ToBuilder();
     private readonly ImmutableList<UnusedEntry>.Builder unused = from.Unused.ToBuilder();
     private readonly ImmutableHashSet<Ulid>.Builder voided = from.Voided.ToBuilder();
@@ -77,6 +78,7 @@ internal sealed class LedgerBuilder(Ledger from)
         Sheets = sheets.ToShelf(),
         Bottles = bottles.ToShelf(),
         Kits = kits.ToShelf(),
+        Masks = masks.ToShelf(),
         VoidCount = voidCount,
         NotUnderstood = notUnderstood.ToImmutable(),
         Unused = unused.ToImmutable(),
@@ -196,6 +198,15 @@ internal sealed class LedgerBuilder(Ledger from)
             case CameraDefined said:
                 cameras.Put(said.Camera, Version(cameras.Find(said.Camera), said.Camera, new(order, at, said.Definition)));
                 break;
+            case HoleMeasured said:
+                Measure(order, at, said.Camera, camera => camera.WithHole(said.DiameterMillimetres, said.DiameterSdMillimetres));
+                break;
+            case ChamberMeasured said:
+                Measure(order, at, said.Camera, camera => camera.WithChamber(said.FocalDistanceMillimetres, said.FocalDistanceSdMillimetres));
+                break;
+            case MaskDefined said:
+                masks.Put(said.Mask, new(order, at, said));
+                break;
             case PaperDefined said:
                 papers.Put(said.Paper, Version(papers.Find(said.Paper), said.Paper, new(order, at, said.Definition)));
                 break;
@@ -236,6 +247,19 @@ internal sealed class LedgerBuilder(Ledger from)
             }
 
             bottles.Put(bottle, BottleOf(bottle).After(order, at, body));
+        }
+    }
+
+    // What is measured makes the next version of a camera that is known by then.
+    private void Measure(EntryOrder order, DateTimeOffset at, Ulid id, Func<CameraDefinition, CameraDefinition> measured)
+    {
+        if (cameras.Find(id) is { } known)
+        {
+            cameras.Put(id, Version(known, id, new(order, at, measured(known.Current.Body))));
+        }
+        else
+        {
+            unused.Add(new UnusedEntry(order.Id, "Something was measured of a camera that is not described before; describe it first."));
         }
     }
 

@@ -26,6 +26,9 @@ public sealed record CameraDefinition
     [JsonPropertyName("focalDistanceMm")]
     public required double FocalDistanceMillimetres { get; init; }
 
+    /// <summary>Relative standard deviation of that distance; none where missing.</summary>
+    public double? FocalDistanceRelativeSd { get; init; }
+
     /// <summary>Width of the sheet as it lies in the camera (level), mm; along the curve for curved paper.</summary>
     [JsonPropertyName("sheetWidthMm")]
     public required double SheetWidthMillimetres { get; init; }

@@ -18,7 +18,7 @@ public static class CameraReading
             Length.FromMillimetres(definition.FocalDistanceMillimetres),
             SheetSize.FromMillimetres(definition.SheetWidthMillimetres, definition.SheetHeightMillimetres),
             ShapeOf(definition),
-            SheetPoint.FromMillimetres(definition.HoleOffsetXMillimetres ?? 0, definition.HoleOffsetYMillimetres ?? 0));
+            SheetPoint.FromMillimetres(definition.HoleOffsetXMillimetres ?? 0, definition.HoleOffsetYMillimetres ?? 0)).WithFocalDistanceSpread(definition.FocalDistanceRelativeSd ?? 0);
 
     private static PaperShape ShapeOf(CameraDefinition definition) => (definition.PaperShape, definition.WallRadiusMillimetres) switch
     {

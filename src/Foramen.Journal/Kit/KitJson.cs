@@ -9,4 +9,5 @@ namespace Foramen.Journal.Kit;
     WriteIndented = true)]
 [JsonSerializable(typeof(CameraDefinition))]
 [JsonSerializable(typeof(PaperDefinition))]
+[JsonSerializable(typeof(MaskDefinition))]
 public sealed partial class KitJson : JsonSerializerContext;

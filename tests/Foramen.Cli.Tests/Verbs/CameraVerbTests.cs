@@ -15,6 +15,24 @@ public class CameraVerbTests
         Assert.InRange((double)json["bestDiameterMm"]!, 0.2, 0.35);
     }
 
+    // By hand: 1 m at 2.5 m seen as 25.2 mm: f = 25.2·2500/1000 = 63 mm. Spread: 0.3/25.2 and twice 0.3 % as squares: 0.01264.
+    [Fact]
+    public async Task Marks_on_a_print_measure_the_distance_from_hole_to_paper()
+    {
+        var json = (await PromptRun.OfAsync("camera", PromptRun.Kit("box-a.json"), "--seen", "1m at 2.5 m as 25.2mm", "--json")).Json("camera");
+        Assert.Equal(63, (double)json["focalDistanceMm"]!, 1e-9);
+        Assert.Equal(63 * 0.01264, (double)json["focalDistanceSdMm"]!, 1e-3);
+        Assert.True((bool)json["holeCoversCorners"]!);
+        Assert.Equal((double)json["falloffStops"]![0]![0]!, (double)json["falloffStops"]![4]![6]!, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("how far apart", "one metre")]
+    [InlineData("focal distance", "10mm at 900m as 200mm")]
+    [InlineData("on the paper", "1m at 2.5m as 1mm")]
+    public async Task Absurd_marks_are_refused(string containing, string seen)
+        => (await PromptRun.OfAsync("camera", PromptRun.Kit("box-a.json"), "--seen", seen)).IsRefused(containing);
+
     [Fact]
     public async Task A_curved_camera_is_described()
         => Assert.InRange((double)(await PromptRun.OfAsync("camera", PromptRun.Kit("tin.json"), "--json")).Json("camera")["horizontalFieldDeg"]!, 125, 135);

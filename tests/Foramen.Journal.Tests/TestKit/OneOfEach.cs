@@ -17,6 +17,7 @@ internal static class OneOfEach
     public static readonly Ulid Bottle = Id(907);
     public static readonly Ulid Fixer = Id(908);
     public static readonly Ulid Kit = Id(909);
+    public static readonly Ulid Mask = Id(910);
     public static readonly string ContentHash = new('a', 64);
 
     public static IReadOnlyList<EntryBody> Bodies =>
@@ -27,7 +28,7 @@ internal static class OneOfEach
             Definition = new CameraDefinition
             {
                 Name = "Box A", HoleDiameterMillimetres = 0.35, HoleDiameterRelativeSd = 0.05, HoleThicknessMillimetres = 0.05,
-                FocalDistanceMillimetres = 63, SheetWidthMillimetres = 127, SheetHeightMillimetres = 102, PaperShape = "flat",
+                FocalDistanceRelativeSd = 0.005, FocalDistanceMillimetres = 63, SheetWidthMillimetres = 127, SheetHeightMillimetres = 102, PaperShape = "flat",
                 HoleOffsetXMillimetres = 0.5, HoleOffsetYMillimetres = -1, WallRadiusMillimetres = 60, Note = "leans a little",
             },
         },
@@ -107,6 +108,17 @@ internal static class OneOfEach
         new FixedIn { Sheet = Sheet, Bottle = Fixer, TemperatureCelsius = 17 },
         new KitPlanned { Kit = Kit, Name = "ten sheets at the basin", Lines = ["10 sheets of paper in a lightproof box", "gloves"] },
         new KitPacked { Kit = Kit, Line = 1, Packed = true },
+        new HoleMeasured { Camera = Camera, DiameterMillimetres = 0.352, DiameterSdMillimetres = 0.0021, Roundness = 0.971, BurrMillimetres = 0.004, DotsPerInch = 4800 },
+        new ChamberMeasured { Camera = Camera, FocalDistanceMillimetres = 63.4, FocalDistanceSdMillimetres = 0.3 },
+        new MaskDefined
+        {
+            Mask = Mask,
+            Definition = new MaskDefinition
+            {
+                Name = "date", Shape = "text", Text = "20 JUNE", Path = "M0 0H10V10Z", HeightOverWidth = 0.5, WidthMillimetres = 30, XMillimetres = 40, YMillimetres = -44,
+                TurnDegrees = 2, Sense = "blocks", Place = "tray", DistanceMillimetres = 3,
+            },
+        },
         new EntryVoided { Entry = Id(7), Why = "touched by mistake" },
         new EntryAmended { Entry = Id(8), Body = JsonDocument.Parse("""{"sheet":"01JTAMR500000000000000000R"}""").RootElement, Why = "wrong sheet" },
     ];

@@ -19,6 +19,7 @@ internal static class Shown
             ledger.Sheets,
             Bottles = ledger.Bottles.All.Select(Bottle),
             ledger.Kits,
+            ledger.Masks,
             ledger.VoidCount,
             ledger.Unused,
             NotUnderstood = ledger.NotUnderstood.Select(pair => $"{pair.Key.Kind} {pair.Key.Version}: {pair.Value}").Order(StringComparer.Ordinal),
