@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Foramen.Cli.Output;
 using Foramen.Cli.Verbs;
+using Foramen.Cli.Verbs.Strips;
 using Foramen.Engine.Quantities;
 
 namespace Foramen.Cli;
@@ -35,6 +36,7 @@ internal static class Prompt
         root.Subcommands.Add(MarksVerb.Create(page));
         root.Subcommands.Add(MaskVerb.Create(page));
         root.Subcommands.Add(PaperVerb.Create(page));
+        root.Subcommands.Add(StripVerb.Create(page));
         root.Subcommands.Add(ExposeVerb.Create(page));
         root.Subcommands.Add(PreviewVerb.Create(page));
         root.Subcommands.Add(BathVerb.Create(page));

@@ -10,9 +10,9 @@ internal static class KitFile
 {
     private const long LargestBytes = 1 << 20;
 
-    public static CameraDefinition Camera(string path) => Read(path, KitJson.Default.CameraDefinition, "camera");
+    public static CameraDefinition Camera(string path) => Read(path, KitJson.Default.CameraDefinition, "camera", "foramen camera");
 
-    public static PaperDefinition Paper(string path) => Read(path, KitJson.Default.PaperDefinition, "paper");
+    public static PaperDefinition Paper(string path) => Read(path, KitJson.Default.PaperDefinition, "paper", "foramen paper");
 
     public static MaskDefinition Mask(string path) => Read(path, KitJson.Default.MaskDefinition, "mask");
 
@@ -29,23 +29,29 @@ internal static class KitFile
         File.Move(temporary, path, overwrite: true);
     }
 
-    private static T Read<T>(string path, JsonTypeInfo<T> type, string what)
+    /// <summary>A small JSON file.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="type">What is in it.</param>
+    /// <param name="what">What that is called.</param>
+    /// <param name="maker">The verb that writes such a file.</param>
+    /// <exception cref="RefusalException">No such file, or something else in it.</exception>
+    public static T Read<T>(string path, JsonTypeInfo<T> type, string what, string maker)
     {
         var file = new FileInfo(path);
         if (!file.Exists)
         {
-            throw new RefusalException($"There is no {what} file {path}; make one with foramen {what} … --save {Path.GetFileName(path)}.");
+            throw new RefusalException($"There is no {what} file {path}; make one with {maker} … --save {Path.GetFileName(path)}.");
         }
 
         if (file.Length > LargestBytes)
         {
-            throw new RefusalException($"{path} is larger than a megabyte, so it is not a {what} file; make one with foramen {what} … --save FILE.");
+            throw new RefusalException($"{path} is larger than a megabyte, so it is not a {what} file; make one with {maker} … --save FILE.");
         }
 
         try
         {
             return JsonSerializer.Deserialize(File.ReadAllText(path), type)
-                ?? throw new RefusalException($"{path} is empty; make a {what} file with foramen {what} … --save FILE.");
+                ?? throw new RefusalException($"{path} is empty; make a {what} file with {maker} … --save FILE.");
         }
         catch (JsonException failure)
         {

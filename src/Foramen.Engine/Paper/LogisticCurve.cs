@@ -62,7 +62,8 @@ public sealed class LogisticCurve : CharacteristicCurve
     }
 
     /// <summary>
-    /// The symmetric curve of this ISO 6846 range: k = 100·[ln((Dn − 0.04)/0.04) + ln 9]/R, from the definitions of points T and S.
+    /// The curve of this ISO 6846 range, from the definitions of points T and S: k = 100·[ln(fT^(−1/g) − 1) − ln(fS^(−1/g) − 1)]/R with fT = 0.04/Dn and
+    /// fS = 0.9; with g = 1 that is 100·[ln((Dn − 0.04)/0.04) + ln 9]/R.
     /// The anchor fixes where it lies: this density at this effective exposure.
     /// </summary>
     /// <param name="kind">Negative-working, or direct-positive with the range mirrored.</param>
@@ -71,17 +72,20 @@ public sealed class LogisticCurve : CharacteristicCurve
     /// <param name="isoRange">R, 100 times the lg range; 30 to 250.</param>
     /// <param name="anchorDensity">A density strictly between the limits.</param>
     /// <param name="anchorExposure">The effective exposure that gives it.</param>
+    /// <param name="asymmetry">g, 0.2 to 5; symmetric where nothing is said.</param>
     /// <exception cref="RefusalException">A parameter is outside its range.</exception>
     public static LogisticCurve FromRange(
-        PaperKind kind, Density min, Density max, double isoRange, Density anchorDensity, LuminousExposure anchorExposure)
+        PaperKind kind, Density min, Density max, double isoRange, Density anchorDensity, LuminousExposure anchorExposure, double asymmetry = 1)
     {
         Guard.Within(isoRange, 30, 250, "the paper's ISO range");
         Guard.Within(anchorExposure.LuxSeconds, 1e-6, 1e8, "the exposure of the anchor", "lx s");
         var net = Guard.Within(max.Value - min.Value, 0.3, 3.5, "the paper's net density (maximum less minimum)");
-        var steepness = 100 * (Math.Log((net - IsoPaperMeasures.FirstToneNetDensity) / IsoPaperMeasures.FirstToneNetDensity) + Math.Log(9)) / isoRange;
-        var unshifted = Create(kind, min, max, steepness, 0);
+        Guard.Within(asymmetry, 0.2, 5, "the curve's asymmetry");
+        double LnOdds(double share) => Math.Log(Math.Pow(share, -1 / asymmetry) - 1);
+        var steepness = 100 * (LnOdds(IsoPaperMeasures.FirstToneNetDensity / net) - LnOdds(IsoPaperMeasures.DarkestShareOfNetDensity)) / isoRange;
+        var unshifted = Create(kind, min, max, steepness, 0, asymmetry);
         var shift = Math.Log10(anchorExposure.LuxSeconds) - Math.Log10(unshifted.ExposureFor(anchorDensity).LuxSeconds);
-        return Create(kind, min, max, steepness, shift);
+        return Create(kind, min, max, steepness, shift, asymmetry);
     }
 
     /// <inheritdoc/>

@@ -36,14 +36,15 @@ public sealed record PhotographicPaper
     /// <summary>Negative-working or direct-positive.</summary>
     public PaperKind Kind => Curve.Kind;
 
-    /// <summary>A paper from its limits of density, ISO range and speed, with the symmetric curve.</summary>
+    /// <summary>A paper from its limits of density, ISO range and speed; the curve is symmetric unless said otherwise.</summary>
     /// <exception cref="RefusalException">A value outside its range, or an ISO speed for a direct-positive paper.</exception>
     public static PhotographicPaper FromSpeed(
-        string name, PaperKind kind, Density min, Density max, double isoRange, PaperSpeed speed, PaperSensitivity sensitivity, FailureLaw failure)
+        string name, PaperKind kind, Density min, Density max, double isoRange, PaperSpeed speed, PaperSensitivity sensitivity, FailureLaw failure,
+        double asymmetry = 1)
         => new()
         {
             Name = name,
-            Curve = LogisticCurve.FromRange(kind, min, max, isoRange, speed.MidToneDensity(kind, min, max), speed.MidToneExposure(sensitivity, failure)),
+            Curve = LogisticCurve.FromRange(kind, min, max, isoRange, speed.MidToneDensity(kind, min, max), speed.MidToneExposure(sensitivity, failure), asymmetry),
             Sensitivity = sensitivity,
             Failure = failure,
             SpeedFoundIn = speed.FoundIn,

@@ -95,6 +95,8 @@ public static class BodyJson
         EntryKind.HoleMeasured => Context.HoleMeasured,
         EntryKind.ChamberMeasured => Context.ChamberMeasured,
         EntryKind.MaskDefined => Context.MaskDefined,
+        EntryKind.StripMade => Context.StripMade,
+        EntryKind.StripRead => Context.StripRead,
         EntryKind.EntryVoided => Context.EntryVoided,
         EntryKind.EntryAmended => Context.EntryAmended,
         _ => null,

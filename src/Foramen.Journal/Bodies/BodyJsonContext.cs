@@ -37,6 +37,8 @@ namespace Foramen.Journal.Bodies;
 [JsonSerializable(typeof(HoleMeasured))]
 [JsonSerializable(typeof(ChamberMeasured))]
 [JsonSerializable(typeof(MaskDefined))]
+[JsonSerializable(typeof(StripMade))]
+[JsonSerializable(typeof(StripRead))]
 [JsonSerializable(typeof(EntryVoided))]
 [JsonSerializable(typeof(EntryAmended))]
 internal sealed partial class BodyJsonContext : JsonSerializerContext;

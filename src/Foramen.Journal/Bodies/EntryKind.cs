@@ -102,6 +102,12 @@ public static class EntryKind
     /// <summary>A mask was described, or described anew.</summary>
     public const string MaskDefined = "mask.defined";
 
+    /// <summary>A test strip was made.</summary>
+    public const string StripMade = "strip.made";
+
+    /// <summary>A test strip was read.</summary>
+    public const string StripRead = "strip.read";
+
     /// <summary>An entry was declared void.</summary>
     public const string EntryVoided = "entry.voided";
 

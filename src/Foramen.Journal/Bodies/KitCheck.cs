@@ -36,6 +36,7 @@ internal static class KitCheck
         BodyCheck.Optional(paper.DMin, 0, 6, "the lightest density");
         BodyCheck.Optional(paper.DMax, 0, 6, "the darkest density");
         BodyCheck.Optional(paper.IsoRange, 1, 1000, "the ISO range");
+        BodyCheck.Optional(paper.Asymmetry, 0.01, 100, "the asymmetry of the curve");
         BodyCheck.Optional(paper.Speed.IsoSpeed, 0.001, 1e6, "the ISO paper speed");
         BodyCheck.Optional(paper.Speed.ExposureIndex, 1e-4, 1e5, "the exposure index");
         BodyCheck.Optional(paper.Speed.AtSeconds, 1e-4, BodyCheck.DaySeconds, "the time the exposure index was found at", "s");

@@ -1,3 +1,4 @@
+using Foramen.Engine.Quantities;
 using Foramen.Journal.Kit;
 
 namespace Foramen.Journal.Bodies;
@@ -11,9 +12,13 @@ public sealed record PaperDefined() : EntryBody(EntryKind.PaperDefined)
     /// <summary>The description.</summary>
     public required PaperDefinition Definition { get; init; }
 
+    /// <summary>The strips that the description was fitted to; null where it comes from elsewhere.</summary>
+    public IReadOnlyList<Ulid>? Strips { get; init; }
+
     /// <inheritdoc/>
     public override void Check()
     {
         KitCheck.Paper(Definition);
+        Guard.Within(Strips?.Count ?? 0, 0, 100, "the number of strips behind a description");
     }
 }

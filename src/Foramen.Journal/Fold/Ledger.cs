@@ -42,6 +42,9 @@ public sealed class Ledger
     /// <summary>Masks, each as last described.</summary>
     public Shelf<Stamped<MaskDefined>> Masks { get; internal init; } = Shelf<Stamped<MaskDefined>>.Empty;
 
+    /// <summary>Test strips.</summary>
+    public Shelf<StripRecord> Strips { get; internal init; } = Shelf<StripRecord>.Empty;
+
     /// <summary>Entries that are void.</summary>
     public int VoidCount { get; internal init; }
 

@@ -15,6 +15,7 @@ internal sealed class LedgerBuilder(Ledger from)
     private readonly Shelf<Bottle>.Builder bottles = from.Bottles.ToBuilder();
     private readonly Shelf<PackedKit>.Builder kits = from.Kits.ToBuilder();
     private readonly Shelf<Stamped<MaskDefined>>.Builder masks = from.Masks.ToBuilder();
+    private readonly Shelf<StripRecord>.Builder strips = from.Strips.ToBuilder();
     private readonly ImmutableDictionary<KindVersion, int>.Builder notUnderstood = from.NotUnderstood.ToBuilder();
     private readonly ImmutableList<UnusedEntry>.Builder unused = from.Unused.ToBuilder();
     private readonly ImmutableHashSet<Ulid>.Builder voided = from.Voided.ToBuilder();
@@ -79,6 +80,7 @@ internal sealed class LedgerBuilder(Ledger from)
         Bottles = bottles.ToShelf(),
         Kits = kits.ToShelf(),
         Masks = masks.ToShelf(),
+        Strips = strips.ToShelf(),
         VoidCount = voidCount,
         NotUnderstood = notUnderstood.ToImmutable(),
         Unused = unused.ToImmutable(),
@@ -225,6 +227,9 @@ internal sealed class LedgerBuilder(Ledger from)
             case KitPacked said:
                 kits.Put(said.Kit, KitOf(said.Kit).After(order, at, said));
                 break;
+            case StripBody said:
+                strips.Put(said.Strip, StripOf(said.Strip).After(order, at, said));
+                break;
             case DevelopedIn said:
                 MoveTo(said.Bottle, SheetOf(said.Sheet).Developed is { } earlier ? (earlier.Body.Bottle, earlier.Order) : null);
                 break;
@@ -266,6 +271,8 @@ internal sealed class LedgerBuilder(Ledger from)
     private Bottle BottleOf(Ulid id) => bottles.Find(id) ?? new Bottle { Id = id };
 
     private PackedKit KitOf(Ulid id) => kits.Find(id) ?? new PackedKit { Id = id };
+
+    private StripRecord StripOf(Ulid id) => strips.Find(id) ?? new StripRecord { Id = id };
 
     private Sheet SheetOf(Ulid id) => sheets.Find(id) ?? new Sheet { Id = id };
 

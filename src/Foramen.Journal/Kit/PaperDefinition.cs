@@ -21,6 +21,9 @@ public sealed record PaperDefinition
     /// <summary>ISO range R (or its mirror for direct-positive paper); 110 negative, 90 direct-positive where missing.</summary>
     public double? IsoRange { get; init; }
 
+    /// <summary>Asymmetry g of the curve: below 1 a long toe, above 1 a long shoulder; 1 where missing.</summary>
+    public double? Asymmetry { get; init; }
+
     /// <summary>How fast it is, and when and in what light that was found.</summary>
     public required SpeedDefinition Speed { get; init; }
 

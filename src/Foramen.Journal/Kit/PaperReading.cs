@@ -50,7 +50,8 @@ public static class PaperReading
             definition.IsoRange ?? (kind == PaperKind.NegativeWorking ? AssumedNegativeRange : AssumedPositiveRange),
             speed,
             SensitivityOf(definition.Sensitivity),
-            failure);
+            failure,
+            definition.Asymmetry ?? 1);
         return paper with
         {
             SpeedSpread = Stops.FromValue(Guard.Within(

@@ -18,7 +18,7 @@ internal static class GenHistory
     private static readonly double[] ClockOffsets = [0, 0, -3600, 7200];
 
     private static readonly Gen<Move> GenMove = Gen.Select(
-        Gen.Int[0, 2], Gen.Int[0, ClockSteps.Length - 1], Gen.Int[0, 36], Gen.Int[0, 1_000_000], Gen.Int[0, 19],
+        Gen.Int[0, 2], Gen.Int[0, ClockSteps.Length - 1], Gen.Int[0, 42], Gen.Int[0, 1_000_000], Gen.Int[0, 19],
         (device, clock, what, pick, oddity) => new Move(device, clock, what, pick, oddity));
 
     public static readonly Gen<Entry[]> Histories = Gen.Select(GenMove.Array[0, 40], Gen.Int[0, ClockOffsets.Length - 1].Array[3]).Select(Play);
@@ -103,13 +103,15 @@ internal static class GenHistory
             28 => new FixedIn { Sheet = sheet, Bottle = bottle },
             29 => new KitPlanned { Kit = kit, Name = "kit", Lines = ["paper", $"{move.Pick % 5} gloves"] },
             30 => new KitPacked { Kit = kit, Line = move.Pick % 3, Packed = move.Pick % 2 == 0 },
-            31 => new HoleMeasured { Camera = OneOfEach.Camera, DiameterMillimetres = 0.3 + (move.Pick % 9 / 100.0), DiameterSdMillimetres = 0.002 },
-            32 => new ChamberMeasured { Camera = OneOfEach.Camera, FocalDistanceMillimetres = 60 + (move.Pick % 9), FocalDistanceSdMillimetres = 0.3 },
-            33 => new MaskDefined
+            34 => new HoleMeasured { Camera = OneOfEach.Camera, DiameterMillimetres = 0.3 + (move.Pick % 9 / 100.0), DiameterSdMillimetres = 0.002 },
+            35 => new ChamberMeasured { Camera = OneOfEach.Camera, FocalDistanceMillimetres = 60 + (move.Pick % 9), FocalDistanceSdMillimetres = 0.3 },
+            36 => new MaskDefined
             {
                 Mask = OneOfEach.Mask,
                 Definition = new MaskDefinition { Name = "mask", Shape = "text", Text = $"NO {move.Pick % 9}", WidthMillimetres = 20, DistanceMillimetres = 3 },
             },
+            37 => new StripMade { Strip = Id(50_000), Paper = OneOfEach.Paper, Purpose = StripPurpose.Flash, OnStripLux = 1, LightKelvin = 5500, Seconds = [1, 2 + (move.Pick % 5)] },
+            38 => new StripRead { Strip = Id(50_000), By = StripReader.Scan, FirstTone = 1 + (move.Pick % 3) },
             18 or 19 => new EntryVoided { Entry = target },
             _ => new EntryAmended { Entry = target, Body = Amended(move, sheet) },
         };

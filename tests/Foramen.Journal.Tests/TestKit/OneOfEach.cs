@@ -18,6 +18,7 @@ internal static class OneOfEach
     public static readonly Ulid Fixer = Id(908);
     public static readonly Ulid Kit = Id(909);
     public static readonly Ulid Mask = Id(910);
+    public static readonly Ulid Strip = Id(911);
     public static readonly string ContentHash = new('a', 64);
 
     public static IReadOnlyList<EntryBody> Bodies =>
@@ -35,9 +36,10 @@ internal static class OneOfEach
         new PaperDefined
         {
             Paper = Paper,
+            Strips = [Strip],
             Definition = new PaperDefinition
             {
-                Name = "box of May", Kind = "directPositive", DMin = 0.07, DMax = 1.9, IsoRange = 90, Sensitivity = "blue",
+                Name = "box of May", Kind = "directPositive", DMin = 0.07, DMax = 1.9, IsoRange = 90, Asymmetry = 1.2, Sensitivity = "blue",
                 Speed = new SpeedDefinition { ExposureIndex = 3, AtSeconds = 60, LightKelvin = 5500, SdStops = 0.35 },
                 Failure = new FailureDefinition { Law = "schwarzschild", Exponent = 0.9, ExponentSd = 0.05 }, Note = "new",
             },
@@ -118,6 +120,16 @@ internal static class OneOfEach
                 Name = "date", Shape = "text", Text = "20 JUNE", Path = "M0 0H10V10Z", HeightOverWidth = 0.5, WidthMillimetres = 30, XMillimetres = 40, YMillimetres = -44,
                 TurnDegrees = 2, Sense = "blocks", Place = "tray", DistanceMillimetres = 3,
             },
+        },
+        new StripMade
+        {
+            Strip = Strip, Paper = Paper, Purpose = StripPurpose.Curve, OnStripLux = 0.08, LightKelvin = 5503, LightSdStops = 0.2, Seconds = [8, 16, 32, 64],
+            InSeveralOpenings = true, Note = "at the white wall",
+        },
+        new StripRead
+        {
+            Strip = Strip, By = StripReader.Eye, Densities = [1.8, 1.1, null, 0.2], DensitySd = 0.06, MaskedDensity = 1.9, FoggedDensity = 0.07,
+            FirstTone = 1, LastTone = 3, Match = new StripMatch { Step = 2, Density = 0.75 }, Note = "dry",
         },
         new EntryVoided { Entry = Id(7), Why = "touched by mistake" },
         new EntryAmended { Entry = Id(8), Body = JsonDocument.Parse("""{"sheet":"01JTAMR500000000000000000R"}""").RootElement, Why = "wrong sheet" },

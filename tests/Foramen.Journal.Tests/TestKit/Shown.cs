@@ -20,6 +20,7 @@ internal static class Shown
             Bottles = ledger.Bottles.All.Select(Bottle),
             ledger.Kits,
             ledger.Masks,
+            ledger.Strips,
             ledger.VoidCount,
             ledger.Unused,
             NotUnderstood = ledger.NotUnderstood.Select(pair => $"{pair.Key.Kind} {pair.Key.Version}: {pair.Value}").Order(StringComparer.Ordinal),

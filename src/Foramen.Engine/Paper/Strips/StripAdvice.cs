@@ -14,6 +14,7 @@ public sealed record StripAdvice
 {
     private const int PatchCount = 8;
     private const double DensitySpread = 0.05;
+    private const double LongestSeconds = 1800;
     private static readonly double[] FirstSeconds = [2, 3, 4, 6, 8, 12, 16, 24, 32, 48, 64, 96];
     private static readonly double[] StepStops = [1.0 / 3, 0.5, 2.0 / 3, 1, 1.5];
     private static readonly double[] Dimming = [0, 1, 2, 3, 4, 5, 6];
@@ -43,7 +44,7 @@ public sealed record StripAdvice
     /// <summary>How much less light it should have than the first strip: a smaller hole, a grey filter, shade.</summary>
     public Stops Dimmer { get; }
 
-    /// <summary>Doubt now: root mean square of the three exposures in stops, or the standard deviation of the exponent.</summary>
+    /// <summary>Doubt now: root mean square of the three exposures in stops (the light's own apart), or the standard deviation of the exponent.</summary>
     public double SpreadNow { get; }
 
     /// <summary>Doubt to be expected after it.</summary>
@@ -62,6 +63,11 @@ public sealed record StripAdvice
         return From(StripPosterior.Of(kind, StripRows.Of(strips, kind, sensitivity, assumed.Failure), assumed), strips, sensitivity, goal);
     }
 
+    /// <summary>The most informative strip to make after those that were fitted.</summary>
+    /// <param name="fit">What is known.</param>
+    /// <param name="goal">What is to be found out.</param>
+    public static StripAdvice After(StripFit fit, StripGoal goal) => From(fit.Posterior, fit.Strips, fit.Sensitivity, goal);
+
     /// <summary>One sentence: what to make.</summary>
     public string Describe()
     {
@@ -70,7 +76,7 @@ public sealed record StripAdvice
             : "in the same light";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"Make next a strip of {Plan.Steps.Count} patches from {Plan.Steps[0].Total.Seconds:0.#} s, {Plan.Ratio.Value:0.##} stop apart (to {Plan.Longest.Seconds:0} s), {light}.");
+            $"Make next a strip of {Plan.Steps.Count} patches from {Plan.Steps[0].Total.Seconds:0.#} s, {Plan.Ratio.Value:0.##} stops apart (to {Plan.Longest.Seconds:0} s), {light}.");
     }
 
     internal static StripAdvice From(StripPosterior posterior, IReadOnlyList<Strip> strips, PaperSensitivity sensitivity, StripGoal goal)
@@ -84,7 +90,7 @@ public sealed record StripAdvice
                 foreach (var first in FirstSeconds)
                 {
                     var longest = first * Math.Pow(2, ratio * (PatchCount - 1));
-                    if (longest <= 7200 && first * (Math.Pow(2, ratio) - 1) >= StripPlan.LeastByHand.Seconds)
+                    if (longest <= LongestSeconds && first * (Math.Pow(2, ratio) - 1) >= StripPlan.LeastByHand.Seconds)
                     {
                         candidates.Add((first, Stops.FromValue(ratio), dimmer, search.ExpectedVariance(first, ratio, dimmer), longest));
                     }
@@ -105,7 +111,7 @@ public sealed record StripAdvice
     /// <summary>The variance to be expected after a strip, out of the information that it would add.</summary>
     private sealed class StripSearch(StripPosterior posterior, double lgLight, StripGoal goal, double lightSpread)
     {
-        private readonly Matrix<double> before = Matrix<double>.Build.DenseOfArray(posterior.Covariance).Inverse();
+        private readonly Matrix<double> before = Before(posterior, goal);
         private readonly double[][] nodes = [.. Nodes.Select(node => Moved(posterior, node.At))];
 
         public double VarianceNow() => Nodes.Index().Sum(pair => pair.Item.Weight * Left(before, nodes[pair.Index]));
@@ -122,6 +128,18 @@ public sealed record StripAdvice
         }
 
         public double Spread(double variance) => goal == StripGoal.Failure ? Math.Sqrt(variance) : Math.Sqrt(variance / 3) / Math.Log10(2);
+
+        // No strip in the same light makes that light better known, so for the curve the choice is made as if it were: its doubt would hide all others.
+        private static Matrix<double> Before(StripPosterior posterior, StripGoal goal)
+        {
+            var information = Matrix<double>.Build.DenseOfArray(posterior.Covariance).Inverse();
+            for (var i = StripParameters.FirstLight; goal == StripGoal.Curve && i < information.RowCount; i++)
+            {
+                information[i, i] += 1e8;
+            }
+
+            return information;
+        }
 
         // The curve moved along exposure as far as that is in doubt, all else following by its correlation.
         private static double[] Moved(StripPosterior posterior, double deviations)

@@ -63,8 +63,11 @@ public sealed class StripFit
     /// <summary>How many times as much the patches scatter as was stated of their densities.</summary>
     public double Scatter => posterior.Scale;
 
-    /// <summary>How far each density was believed, 0 to 1, in the order of strips and patches (matches by eye after each strip's patches).</summary>
-    public IReadOnlyList<double> Trust => posterior.Weights;
+    /// <summary>Each density beside the curve, in the order of strips and patches.</summary>
+    public IReadOnlyList<FittedPatch> FittedPatches => StripPatches.Of(posterior, Strips);
+
+    /// <summary>Standard deviation of the failure exponent before the strips.</summary>
+    public double PriorFailureSpread => posterior.Prior.FailureSpread;
 
     /// <summary>Whether the patches reach points T and S of ISO 6846 (0.15 in lg exposure beyond the last patch is allowed).</summary>
     public bool ReachesBothEnds => Reaches(posterior.Shape.LgExposureAt(FirstToneShare(posterior.Shape)))

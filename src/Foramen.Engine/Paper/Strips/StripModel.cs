@@ -130,7 +130,7 @@ internal sealed class StripModel
     private static double Exposure(double lgExposure, double load, int strip, ReadOnlySpan<double> free)
         => lgExposure + (free[Failure] * load) + free[FirstLight + strip];
 
-    private static double DensityAt(CurveShape shape, double x)
+    internal static double DensityAt(CurveShape shape, double x)
         => double.IsNegativeInfinity(x) ? shape.Unexposed
             : double.IsPositiveInfinity(x) ? shape.Min + shape.Min + shape.Net - shape.Unexposed
             : shape.Density(x);

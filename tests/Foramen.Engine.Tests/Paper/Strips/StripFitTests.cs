@@ -100,8 +100,8 @@ public class StripFitTests
         };
         var fit = StripFit.Of([strip], PaperKind.NegativeWorking, PaperSensitivity.BlueSensitive, StripPrior.Usual with { Failure = SchwarzschildFailure.FromExponent(1) });
         Assert.Equal(450.9, fit.Speed!.Value.Value, (450.9 - 381.6) / 2);
-        Assert.Equal(fit.Trust.Min(), fit.Trust[5]);
-        Assert.InRange(fit.Trust[5], 0, 0.5);
+        Assert.Equal(fit.FittedPatches.Min(patch => patch.Trust), fit.FittedPatches[5].Trust);
+        Assert.InRange(fit.FittedPatches[5].Trust, 0, 0.5);
     }
 
     [Fact]
