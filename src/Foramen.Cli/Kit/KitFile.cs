@@ -14,7 +14,7 @@ internal static class KitFile
 
     public static PaperDefinition Paper(string path) => Read(path, KitJson.Default.PaperDefinition, "paper", "foramen paper");
 
-    public static MaskDefinition Mask(string path) => Read(path, KitJson.Default.MaskDefinition, "mask");
+    public static MaskDefinition Mask(string path) => Read(path, KitJson.Default.MaskDefinition, "mask", "foramen mask");
 
     public static void Save<T>(string path, T definition, JsonTypeInfo<T> type)
     {

@@ -86,6 +86,8 @@ public sealed class StripVerbTests : IDisposable
     [InlineData("Nothing was read", "read", "--lux", "1lx", "--times", "1s 2s", "--save", "x.json")]
     [InlineData("density", "read", "--lux", "1lx", "--times", "1s 2s", "--densities", "1 NaN", "--save", "x.json")]
     [InlineData("5=0.75", "read", "--lux", "1lx", "--times", "1s 2s", "--match", "5", "--save", "x.json")]
+    [InlineData("corner marks", "read", "--lux", "1lx", "--times", "1s 2s 4s", "--scan", "nowhere.png", "--save", "x.json")]
+    [InlineData("nowhere.png", "read", "--lux", "1lx", "--times", "1s 2s 4s", "--scan", "nowhere.png", "--corners", "1,1 9,1 9,9 1,9", "--known", "0,0,1,1=0.1", "--save", "x.json")]
     [InlineData("no strip file", "fit", "nowhere.json", "--paper", "nowhere.json")]
     [InlineData("at least one strip", "fit")]
     public async Task Bad_input_is_refused(string containing, params string[] arguments)

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Foramen.Cli.Kit;
 using Foramen.Cli.Output;
 using Foramen.Cli.Strips;
+using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Bodies;
 
@@ -20,6 +21,11 @@ internal static class StripReadVerb
         var times = new Option<string>("--times") { Description = "All the light of each patch, least first: \"8s 16s 32s\".", HelpName = "LIST", Required = true };
         var openings = new Option<bool>("--several-openings") { Description = "The light was interrupted for every move of the card." };
         var densities = new Option<string?>("--densities") { Description = "Density of each patch in that order; - for one not read.", HelpName = "LIST" };
+        var scan = new Option<string?>("--scan") { Description = "Or: a scan of the strip, least exposed patch on the left; with --corners, --known and --paper-kind.", HelpName = "FILE" };
+        var corners = new Option<string?>("--corners") { Description = "Its corner marks in pixels: top left, top right, bottom right, bottom left, such as \"40,60 600,30 610,270 30,240\".", HelpName = "PLACES" };
+        var known = new Option<string?>("--known") { Description = "Areas of known density, in parts of width and height between the marks: \"0,0,1,0.2=0.07; 0.9,0.3,1,0.9=2.0\".", HelpName = "AREAS" };
+        var edge = new Option<double>("--white-edge") { Description = "Part of the height along the top that is paper white; corrects uneven light.", HelpName = "PART" };
+        var kind = new Option<string>("--paper-kind") { Description = "For a scan: negative or directPositive; negative where nothing is said.", HelpName = "KIND", DefaultValueFactory = _ => "negative" };
         var by = new Option<string>("--by") { Description = "eye, densitometer or scan: says how well a density is known; eye where nothing is said.", HelpName = "HOW", DefaultValueFactory = _ => "eye" };
         var sd = new Option<double?>("--density-sd") { Description = "How well a density is known (1 sd), where that is known better.", HelpName = "D" };
         var masked = new Option<double?>("--masked") { Description = "Density of a patch that saw no light.", HelpName = "D" };
@@ -38,19 +44,23 @@ internal static class StripReadVerb
               foramen strip read --meter "EV 13" --camera demo/kit/box-a.json --times "8s 16s 32s 64s 128s" --first-tone 2 --last-tone 4 --match 3=0.75 --save strip.json
             """)
         {
-            lux, meter, camera, light, lightSd, times, openings, densities, by, sd, masked, fogged, first, last, match, save,
+            lux, meter, camera, light, lightSd, times, openings, densities, scan, corners, known, edge, kind, by, sd, masked, fogged, first, last, match, save,
         };
         verb.SetAction(parsed =>
         {
+            var seconds = StripInput.Times(parsed.GetRequiredValue(times));
+            var scanned = parsed.GetValue(scan) is { } picture
+                ? StripScanInput.Read(picture, parsed.GetValue(corners), parsed.GetValue(known), seconds.Count, KindOf(parsed.GetRequiredValue(kind)), parsed.GetValue(edge))
+                : null;
             var strip = new StripDescription
             {
                 OnStripLux = StripInput.Light(parsed.GetValue(lux), parsed.GetValue(meter), parsed.GetValue(camera), "the light on the strip").Lux,
                 LightKelvin = CommonOptions.LightOf(parsed.GetValue(light)).Temperature.Kelvin,
                 LightSdStops = parsed.GetValue(lightSd),
-                Seconds = StripInput.Times(parsed.GetRequiredValue(times)),
+                Seconds = seconds,
                 InSeveralOpenings = parsed.GetValue(openings) ? true : null,
-                By = ReaderOf(parsed.GetRequiredValue(by)),
-                Densities = parsed.GetValue(densities) is { } list ? StripInput.Densities(list) : null,
+                By = scanned is null ? ReaderOf(parsed.GetRequiredValue(by)) : StripReader.Scan,
+                Densities = scanned ?? (parsed.GetValue(densities) is { } list ? StripInput.Densities(list) : null),
                 DensitySd = parsed.GetValue(sd),
                 MaskedDensity = parsed.GetValue(masked),
                 FoggedDensity = parsed.GetValue(fogged),
@@ -77,6 +87,13 @@ internal static class StripReadVerb
         "densitometer" => StripReader.Densitometer,
         "scan" => StripReader.Scan,
         _ => throw new RefusalException($"Densities were read by “{text}”; it should be eye, densitometer or scan."),
+    };
+
+    private static PaperKind KindOf(string text) => text switch
+    {
+        "negative" => PaperKind.NegativeWorking,
+        "directPositive" => PaperKind.DirectPositive,
+        _ => throw new RefusalException($"The paper's kind is “{text}”; it should be negative or directPositive."),
     };
 
     private static StripMatch MatchOf(string text) => text.Split('=') is [var step, var density] && int.TryParse(step, out var number)
