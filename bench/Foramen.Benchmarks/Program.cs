@@ -20,6 +20,14 @@ if (args is ["sun", var sunInto])
     return 0;
 }
 
+if (args is ["strip", var stripInto])
+{
+    var fitted = StripTime.Measure();
+    Console.WriteLine(fitted);
+    File.WriteAllText(stripInto, fitted);
+    return 0;
+}
+
 // In this process, because rebuilding for each case takes longer than measuring it; seven rounds after three to warm up give a steady median.
 var job = Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(3).WithIterationCount(7);
 var config = ManualConfig.CreateEmpty()
