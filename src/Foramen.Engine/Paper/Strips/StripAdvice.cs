@@ -8,7 +8,7 @@ namespace Foramen.Engine.Paper;
 /// <summary>
 /// The strip to make next: of all that could be made by hand, the one after which least doubt is expected to be left. The expected variance is worked out by the
 /// information of the planned patches (K. Chaloner and I. Verdinelli, Statist. Sci. 10, 273, 1995), averaged over where the curve may lie; of strips that
-/// are as good to five per cent, the one that takes least time.
+/// leave as little to five per cent and take away as much to a tenth, the one that takes least time.
 /// </summary>
 public sealed record StripAdvice
 {
@@ -99,12 +99,13 @@ public sealed record StripAdvice
         }
 
         var least = candidates.Min(one => one.Variance);
-        var chosen = candidates.Where(one => one.Variance <= 1.05 * least).MinBy(one => one.Longest);
+        var now = search.VarianceNow();
+        var chosen = candidates.Where(one => one.Variance <= Math.Min(1.05 * least, least + (0.1 * Math.Max(0, now - least)))).MinBy(one => one.Longest);
         return new StripAdvice(
             goal,
             StripPlan.Create(Duration.FromSeconds(chosen.Seconds), chosen.Ratio, PatchCount, StripWay.HoleAsShutter),
             Stops.FromValue(chosen.Dimmer),
-            search.Spread(search.VarianceNow()),
+            search.Spread(now),
             search.Spread(chosen.Variance));
     }
 
