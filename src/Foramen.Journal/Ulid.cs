@@ -1,3 +1,4 @@
+using System.Buffers.Binary;
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Serialization;
 using Foramen.Engine.Quantities;
@@ -51,6 +52,14 @@ public readonly record struct Ulid : IComparable<Ulid>
         }
 
         return new Ulid(number);
+    }
+
+    /// <summary>The 16 bytes of the value, most significant first: their order is that of the ids.</summary>
+    public byte[] ToBytes()
+    {
+        var bytes = new byte[16];
+        BinaryPrimitives.WriteUInt128BigEndian(bytes, value);
+        return bytes;
     }
 
     /// <summary>Reads the text form; upper or lower case.</summary>

@@ -17,11 +17,11 @@ public sealed partial class HomeProcess : IDisposable
     /// <summary>Where it listens, without a slash at the end.</summary>
     public string Address { get; }
 
-    /// <summary>Starts it, with a demo outing where one is named.</summary>
-    public static async Task<HomeProcess> StartAsync(string? demo = null)
+    /// <summary>Starts it, with a demo outing where one is named. It keeps no journal unless told where: the journeys' phones must not meet each other.</summary>
+    public static async Task<HomeProcess> StartAsync(string? demo = null, string data = "none", params string[] more)
     {
         var dll = Path.Combine(Repository.Root, "src", "Foramen.Home", "bin", Repository.Configuration, "net10.0", "Foramen.Home.dll");
-        var process = Process.Start(new ProcessStartInfo("dotnet", demo is null ? [dll, "--port", "0"] : [dll, "--port", "0", "--demo", demo])
+        var process = Process.Start(new ProcessStartInfo("dotnet", [dll, "--port", "0", "--data", data, .. demo is null ? Array.Empty<string>() : ["--demo", demo], .. more])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,

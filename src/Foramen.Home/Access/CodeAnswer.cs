@@ -1,0 +1,9 @@
+namespace Foramen.Home.Access;
+
+/// <summary>What came of a pairing code.</summary>
+internal enum CodeAnswer
+{
+    Good,
+    Wrong,
+    TooOften,
+}

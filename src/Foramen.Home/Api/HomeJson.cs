@@ -1,0 +1,35 @@
+using System.Text.Json.Serialization;
+
+namespace Foramen.Home.Api;
+
+/// <summary>A refusal: what kind, and one sentence.</summary>
+internal sealed record RefusalBody(string Refusal, string Sentence, int? Line = null);
+
+/// <summary>What Home says of itself. <c>Access</c>: own (this machine), paired, needed, or none where Home keeps no journal.</summary>
+internal sealed record HomeBody(int ForamenHome, string Access, bool ServesOthers, string? Device = null);
+
+internal sealed record PairRequest(string? Code, string? Name);
+
+internal sealed record PairBody(string Token, int Device, string Name);
+
+internal sealed record CodeBody(string Code, DateTimeOffset Until, string Address, string QrSvg);
+
+internal sealed record DeviceBody(int Id, string Name, DateTimeOffset PairedAt, DateTimeOffset LastMet, bool Revoked);
+
+internal sealed record HashesBody(IReadOnlyList<string>? Hashes);
+
+internal sealed record ProgressBody(long Offset, bool Complete);
+
+internal sealed record HealthBody(string Status, string? Database = null, string? Durability = null, long? Entries = null);
+
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(RefusalBody))]
+[JsonSerializable(typeof(HomeBody))]
+[JsonSerializable(typeof(PairRequest))]
+[JsonSerializable(typeof(PairBody))]
+[JsonSerializable(typeof(CodeBody))]
+[JsonSerializable(typeof(IReadOnlyList<DeviceBody>))]
+[JsonSerializable(typeof(HashesBody))]
+[JsonSerializable(typeof(ProgressBody))]
+[JsonSerializable(typeof(HealthBody))]
+internal sealed partial class HomeJson : JsonSerializerContext;

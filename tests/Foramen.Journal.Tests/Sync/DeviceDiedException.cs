@@ -1,0 +1,4 @@
+namespace Foramen.Journal.Tests.Sync;
+
+/// <summary>The app was killed in the middle.</summary>
+internal sealed class DeviceDiedException : Exception;
