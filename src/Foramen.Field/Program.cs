@@ -1,5 +1,6 @@
 using System.Globalization;
 using Foramen.Field.Device;
+using Foramen.Field.Homes;
 using Foramen.Field.Settings;
 using Foramen.Field.Sheets;
 using Foramen.Field.Shell;
@@ -34,10 +35,19 @@ builder.Services.AddSingleton<IShare, BrowserShare>();
 builder.Services.AddSingleton<IWhere, BrowserWhere>();
 builder.Services.AddSingleton<IPrintCanvas, BrowserPrintCanvas>();
 builder.Services.AddSingleton<Updates>();
+builder.Services.AddSingleton<IHomeLink, BrowserHomeLink>();
+builder.Services.AddSingleton<HomeTie>();
 builder.Services.AddTransient<SheetState>();
 builder.Services.AddSingleton<SheetScene>();
 
 var host = builder.Build();
 // The journal is read while the shell is drawn.
-_ = DemoOuting.TakeInAsync(host.Services.GetRequiredService<JournalSession>(), platform, host.Services.GetRequiredService<IPictures>());
+_ = BeginAsync(host.Services);
 await host.RunAsync();
+
+// A journal that Home holds already is no empty one: Home comes first, the demo after.
+async Task BeginAsync(IServiceProvider services)
+{
+    await services.GetRequiredService<HomeTie>().StartAsync();
+    await DemoOuting.TakeInAsync(services.GetRequiredService<JournalSession>(), platform, services.GetRequiredService<IPictures>());
+}

@@ -26,11 +26,23 @@ internal sealed partial class BrowserJournalStore : IJournalStore
         return Journal(StoreAnswer.Of(await ReadAfter(position)));
     }
 
-    public async Task<long?> AppendAsync(long firstSequence, IReadOnlyList<string> lines)
+    public async Task<long?> AppendAsync(long firstSequence, IReadOnlyList<string> lines, string origin = "")
     {
         await Load();
-        var answer = StoreAnswer.Of(await Append(firstSequence, string.Join('\n', lines)));
+        var answer = StoreAnswer.Of(await Append(firstSequence, string.Join('\n', lines), origin));
         return answer.IsBehind ? null : answer.Positions![^1];
+    }
+
+    public async Task<string> ReadNoteAsync(string name)
+    {
+        await Load();
+        return await ReadNote(name);
+    }
+
+    public async Task KeepNoteAsync(string name, string text)
+    {
+        await Load();
+        StoreAnswer.Of(await KeepNote(name, text));
     }
 
     public async Task<StoreHealth> HealthAsync()
@@ -64,7 +76,13 @@ internal sealed partial class BrowserJournalStore : IJournalStore
     private static partial Task<string> ReadAfter([JSMarshalAs<JSType.Number>] long position);
 
     [JSImport("append", Module)]
-    private static partial Task<string> Append([JSMarshalAs<JSType.Number>] long firstSequence, string lines);
+    private static partial Task<string> Append([JSMarshalAs<JSType.Number>] long firstSequence, string lines, string origin);
+
+    [JSImport("readNote", Module)]
+    private static partial Task<string> ReadNote(string name);
+
+    [JSImport("keepNote", Module)]
+    private static partial Task<string> KeepNote(string name, string text);
 
     [JSImport("health", Module)]
     private static partial Task<string> ReadHealth();

@@ -15,9 +15,17 @@ public interface IJournalStore
     /// <summary>Appends lines whole or not at all, in one transaction with the device's count.</summary>
     /// <param name="firstSequence">The number of the first line, one more than the device's count; or 0 for entries of other devices.</param>
     /// <param name="lines">The entries, one line each.</param>
+    /// <param name="origin">The Home they came from; empty where they came from none.</param>
     /// <returns>The last position; or null if another tab wrote first and the count must be read anew.</returns>
     /// <exception cref="StoreRefusedException">Nothing was written; the reason says why.</exception>
-    Task<long?> AppendAsync(long firstSequence, IReadOnlyList<string> lines);
+    Task<long?> AppendAsync(long firstSequence, IReadOnlyList<string> lines, string origin = "");
+
+    /// <summary>A small text kept beside the journal; empty where there is none.</summary>
+    Task<string> ReadNoteAsync(string name);
+
+    /// <summary>Keeps a small text beside the journal.</summary>
+    /// <exception cref="StoreRefusedException">It was not kept.</exception>
+    Task KeepNoteAsync(string name, string text);
 
     /// <summary>What the browser promises about keeping the data.</summary>
     Task<StoreHealth> HealthAsync();

@@ -18,6 +18,7 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
 
     private readonly SemaphoreSlim gate = new(1, 1);
     private readonly List<string> unreadable = [];
+    private readonly List<KeptEntry> kept = [];
     private Task? opening;
     private long lastPosition;
     private long lastSequence;
@@ -72,10 +73,8 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
                 var entries = bodies.Select((body, i) => Entry.Create(NewId(), device, first + i, now, body)).ToList();
                 if (await store.AppendAsync(first, [.. entries.Select(EntryLine.Write)]) is { } position)
                 {
-                    lastPosition = position;
                     lastSequence += entries.Count;
-                    Ledger = Ledger.With(entries);
-                    Changed?.Invoke();
+                    await KeptAsync(position, entries, "");
                     return entries;
                 }
 
@@ -90,10 +89,25 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
         throw new StoreRefusedException(StoreRefusal.Failed, "Other tabs kept writing first.");
     }
 
-    /// <summary>Takes in entries from elsewhere (an import): those not here yet, all or nothing.</summary>
+    /// <summary>The entries after a position that did not come from this origin, oldest first, at most so many.</summary>
+    public IReadOnlyList<KeptEntry> Unsent(string origin, long afterPosition, int most = int.MaxValue)
+    {
+        // Positions rise; nearly always only the last few are asked for.
+        var first = kept.Count;
+        while (first > 0 && kept[first - 1].Position > afterPosition)
+        {
+            first--;
+        }
+
+        return [.. kept.Skip(first).Where(one => one.Origin.Length == 0 || one.Origin != origin).Take(most)];
+    }
+
+    /// <summary>Takes in entries from elsewhere (an import, Home): those not here yet, all or nothing.</summary>
+    /// <param name="entries">The entries.</param>
+    /// <param name="origin">The Home they came from; empty where they came from none.</param>
     /// <returns>How many were new.</returns>
     /// <exception cref="StoreRefusedException">The store refused; nothing was written.</exception>
-    public async Task<int> TakeInAsync(IReadOnlyList<Entry> entries)
+    public async Task<int> TakeInAsync(IReadOnlyList<Entry> entries, string origin = "")
     {
         await OpenAsync();
         if (Device is null)
@@ -110,9 +124,7 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
                 return 0;
             }
 
-            lastPosition = await store.AppendAsync(0, [.. fresh.Select(EntryLine.Write)]) ?? lastPosition;
-            Ledger = Ledger.With(fresh);
-            Changed?.Invoke();
+            await KeptAsync((await store.AppendAsync(0, [.. fresh.Select(EntryLine.Write)], origin))!.Value, fresh, origin);
             return fresh.Count;
         }
         finally
@@ -135,6 +147,7 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
             var journal = await store.OpenAsync(NewDevice());
             Refused = null;
             unreadable.Clear();
+            kept.Clear();
             Ledger = Ledger.Of(EntrySet.Of(Read(journal)));
             Device = DeviceId.Parse(journal.Device);
             store.AppendedElsewhere -= OnAppendedElsewhere;
@@ -145,6 +158,25 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
             Refused = e;
         }
 
+        Changed?.Invoke();
+    }
+
+    private async Task KeptAsync(long position, IReadOnlyList<Entry> entries, string origin)
+    {
+        if (position - entries.Count != lastPosition)
+        {
+            // Another tab has written in between: these are read with the rest.
+            await ReadRestAsync();
+            return;
+        }
+
+        for (var i = 0; i < entries.Count; i++)
+        {
+            kept.Add(new KeptEntry(lastPosition + i + 1, origin, entries[i]));
+        }
+
+        lastPosition = position;
+        Ledger = Ledger.With(entries);
         Changed?.Invoke();
     }
 
@@ -159,12 +191,14 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
     private List<Entry> Read(StoredJournal journal)
     {
         var entries = new List<Entry>(journal.Lines.Count);
-        foreach (var (position, line) in journal.Lines)
+        foreach (var (position, line, origin) in journal.Lines)
         {
             lastPosition = Math.Max(lastPosition, position);
             try
             {
-                entries.Add(EntryLine.Read(line));
+                var entry = EntryLine.Read(line);
+                entries.Add(entry);
+                kept.Add(new KeptEntry(position, origin, entry));
             }
             catch (RefusalException e)
             {

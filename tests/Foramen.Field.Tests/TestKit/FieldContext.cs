@@ -1,5 +1,6 @@
 using Bunit;
 using Foramen.Field.Device;
+using Foramen.Field.Homes;
 using Foramen.Field.Settings;
 using Foramen.Field.Sheets;
 using Foramen.Field.Shell;
@@ -17,8 +18,9 @@ internal sealed class FieldContext : BunitContext
 {
     public static readonly DateTimeOffset Noon = new(2026, 5, 3, 12, 0, 0, TimeSpan.Zero);
 
-    public FieldContext(MemoryStore? store = null)
+    public FieldContext(MemoryStore? store = null, FakeHome? home = null)
     {
+        Home = home ?? new FakeHome();
         Store = store ?? new MemoryStore();
         Services.AddSingleton<TimeProvider>(Time);
         Services.AddSingleton<IPlatform>(Platform);
@@ -35,6 +37,8 @@ internal sealed class FieldContext : BunitContext
         Services.AddSingleton<IWhere>(Where);
         Services.AddSingleton<IPrintCanvas>(Canvas);
         Services.AddSingleton<Updates>();
+        Services.AddSingleton<IHomeLink>(Home);
+        Services.AddSingleton<HomeTie>();
         Services.AddTransient<SheetState>();
         Services.AddSingleton<SheetScene>();
         JSInterop.Mode = JSRuntimeMode.Loose;
@@ -59,6 +63,10 @@ internal sealed class FieldContext : BunitContext
     public FakeWhere Where { get; } = new();
 
     public FakePrintCanvas Canvas { get; } = new();
+
+    public FakeHome Home { get; }
+
+    public HomeTie Tie => Services.GetRequiredService<HomeTie>();
 
     public JournalSession Session => Services.GetRequiredService<JournalSession>();
 

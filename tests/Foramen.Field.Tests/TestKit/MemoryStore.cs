@@ -36,7 +36,7 @@ internal sealed class MemoryStore : IJournalStore
     public Task<StoredJournal> ReadAfterAsync(long position)
         => Task.FromResult(new StoredJournal("", sequence, [.. lines.Where(line => line.Position > position)]));
 
-    public Task<long?> AppendAsync(long firstSequence, IReadOnlyList<string> added)
+    public Task<long?> AppendAsync(long firstSequence, IReadOnlyList<string> added, string origin = "")
     {
         if (Refuse is { } refusal)
         {
@@ -50,11 +50,21 @@ internal sealed class MemoryStore : IJournalStore
 
         foreach (var line in added)
         {
-            AddRaw(line);
+            lines.Add(new StoredLine(lines.Count + 1, line, origin));
         }
 
         sequence = firstSequence == 0 ? sequence : sequence + added.Count;
         return Task.FromResult<long?>(lines.Count);
+    }
+
+    public Dictionary<string, string> Notes { get; } = [];
+
+    public Task<string> ReadNoteAsync(string name) => Task.FromResult(Notes.GetValueOrDefault(name, ""));
+
+    public Task KeepNoteAsync(string name, string text)
+    {
+        Notes[name] = text;
+        return Task.CompletedTask;
     }
 
     public Task<StoreHealth> HealthAsync() => Task.FromResult(new StoreHealth(false, 1e6, 1e9));

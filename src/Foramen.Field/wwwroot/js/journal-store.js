@@ -11,7 +11,7 @@ const meta = 'meta';
 
 /**
  * @typedef {{refusal: 'unavailable'|'full'|'failed'|'behind'|'blocked', detail: string}} Refusal
- * @typedef {{position: number, line: string}} StoredLine
+ * @typedef {{position: number, line: string, origin?: string}} StoredLine
  */
 
 /**
@@ -112,8 +112,9 @@ export function createStore({ factory = globalThis.indexedDB, name = 'foramen', 
    * tab wrote first). With 0 the lines are another device's and the count stays.
    * @param {number} firstSequence
    * @param {string} lines one entry a line
+   * @param {string} [origin] the Home they came from; empty where they came from none
    */
-  async function append(firstSequence, lines) {
+  async function append(firstSequence, lines, origin = '') {
     const batch = lines.split('\n');
     const answer = await transact([entries, meta], 'readwrite', (tx, answer) => {
       answer.positions = [];
@@ -121,7 +122,7 @@ export function createStore({ factory = globalThis.indexedDB, name = 'foramen', 
       const store = tx.objectStore(entries);
       const putAll = () => {
         for (const line of batch) {
-          const request = store.add({ line });
+          const request = store.add(origin ? { line, origin } : { line });
           request.onsuccess = () => answer.positions.push(request.result);
         }
       };
@@ -163,6 +164,30 @@ export function createStore({ factory = globalThis.indexedDB, name = 'foramen', 
     return answer.blob ?? null;
   }
 
+  /** A small text kept beside the journal. @param {string} name @returns {Promise<string>} */
+  async function readNote(name) {
+    const answer = await transact([meta], 'readonly', (tx, answer) => {
+      const request = tx.objectStore(meta).get(`note-${name}`);
+      request.onsuccess = () => { answer.text = request.result ?? ''; };
+    });
+    return answer.text ?? '';
+  }
+
+  /** @param {string} name @param {string} text */
+  async function keepNote(name, text) {
+    return JSON.stringify(await transact([meta], 'readwrite', tx => { tx.objectStore(meta).put(text, `note-${name}`); }));
+  }
+
+  /** Which of these pictures are here. @param {string[]} hashes @returns {Promise<string[]>} */
+  async function keptOf(hashes) {
+    const wanted = new Set(hashes);
+    const answer = await transact([pictures], 'readonly', (tx, answer) => {
+      const request = tx.objectStore(pictures).getAllKeys();
+      request.onsuccess = () => { answer.keys = request.result.filter(key => wanted.has(/** @type {string} */ (key))); };
+    });
+    return answer.keys ?? [];
+  }
+
   function listen() {
     if (!channel && 'BroadcastChannel' in globalThis) {
       channel = new BroadcastChannel(`${name}-journal`);
@@ -170,7 +195,7 @@ export function createStore({ factory = globalThis.indexedDB, name = 'foramen', 
     }
   }
 
-  return { open, readAfter, append, putPicture, getPicture };
+  return { open, readAfter, append, putPicture, getPicture, keptOf, readNote, keepNote };
 }
 
 /** @param {any} error @returns {Refusal} */
@@ -213,8 +238,14 @@ export function onForeignAppend(callback) { changed = callback; }
 export const open = newDevice => own.open(newDevice);
 /** @param {number} position */
 export const readAfter = position => own.readAfter(position);
-/** @param {number} firstSequence @param {string} lines */
-export const append = (firstSequence, lines) => own.append(firstSequence, lines);
+/** @param {number} firstSequence @param {string} lines @param {string} origin */
+export const append = (firstSequence, lines, origin) => own.append(firstSequence, lines, origin);
+/** @param {string[]} hashes */
+export const keptOf = hashes => own.keptOf(hashes);
+/** @param {string} name */
+export const readNote = name => own.readNote(name);
+/** @param {string} name @param {string} text */
+export const keepNote = (name, text) => own.keepNote(name, text);
 /** @param {string} hash @param {string} mediaType @param {Blob} blob */
 export const putBlob = (hash, mediaType, blob) => own.putPicture(hash, mediaType, blob);
 /** @param {string} hash */

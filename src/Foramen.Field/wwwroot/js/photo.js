@@ -70,12 +70,14 @@ export async function fromStore(hash, longSide) {
 
 /**
  * Fetches a picture from the host and keeps it, if it holds what it should.
- * @param {string} address @param {string} hash @param {string} mediaType
+ * @param {string} address @param {string} hash @param {string} mediaType what the host says where it is empty
+ * @param {Record<string, string>} [headers]
  */
-export async function fetchKept(address, hash, mediaType) {
+export async function fetchKept(address, hash, mediaType, headers = {}) {
   try {
-    const response = await fetch(address);
+    const response = await fetch(address, { headers });
     const bytes = new Uint8Array(await response.arrayBuffer());
+    mediaType ||= response.headers.get('content-type') ?? '';
     return response.ok && await sha256(bytes) === hash && !JSON.parse(await putBlob(hash, mediaType, new Blob([bytes], { type: mediaType }))).refusal;
   } catch {
     // No network, or no secure address: the sheet goes without its picture.
