@@ -43,6 +43,7 @@ internal static class Prompt
         root.Subcommands.Add(KitVerb.Create(page));
         root.Subcommands.Add(LearnVerb.Create(page));
         root.Subcommands.Add(RehearseVerb.Create(page, errors));
+        root.Subcommands.Add(JournalVerb.Create(page));
 
         var parsed = root.Parse(arguments);
         if (parsed.Errors.Count > 0)

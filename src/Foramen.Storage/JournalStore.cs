@@ -174,6 +174,13 @@ public abstract class JournalStore : IAsyncDisposable
     /// <inheritdoc/>
     public abstract ValueTask DisposeAsync();
 
+    /// <summary>Whether a restore was begun and has not ended.</summary>
+    internal Task<bool> IsRestoringAsync(CancellationToken cancellation) => Guarded(async () =>
+    {
+        await using var context = NewContext();
+        return await context.Facts.AnyAsync(one => one.Name == StoredFact.Restoring, cancellation);
+    });
+
     /// <summary>Says in the store itself that a restore has begun, or ended.</summary>
     internal Task MarkRestoringAsync(bool restoring, CancellationToken cancellation) => Guarded(async () =>
     {

@@ -23,4 +23,6 @@ namespace Foramen.Cli.Output;
 [JsonSerializable(typeof(OutingReport))]
 [JsonSerializable(typeof(RehearsalReport))]
 [JsonSerializable(typeof(LearnReport))]
+[JsonSerializable(typeof(JournalReport))]
+[JsonSerializable(typeof(JournalImportReport))]
 internal sealed partial class ReportJson : JsonSerializerContext;

@@ -112,7 +112,7 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
             Trouble = e;
             Access = e.Why == HomeRefusal.NotPaired ? HomeAccess.Needed : Access;
         }
-        catch (StoreRefusedException e)
+        catch (Exception e) when (e is StoreRefusedException or JsonException)
         {
             Trouble = new HomeRefusedException(HomeRefusal.Failed, e.Message, cause: e);
         }

@@ -161,7 +161,7 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
         Changed?.Invoke();
     }
 
-    private async Task KeptAsync(long position, IReadOnlyList<Entry> entries, string origin)
+    private async Task KeptAsync(long position, List<Entry> entries, string origin)
     {
         if (position - entries.Count != lastPosition)
         {

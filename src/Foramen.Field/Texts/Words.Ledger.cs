@@ -12,6 +12,7 @@ public static partial class Words
         public const string HandOn = "Hand on a copy";
         public const string Import = "Take in a copy";
         public const string WithoutPlaces = "Leave places out";
+        public const string PlacesHint = "Keep them in for a copy of your own.";
         public const string Damaged = "Some lines could not be read and were left out:";
         public const string Nothing = "Everything in the file is here already.";
         public const string Unplanned = "No plan yet";

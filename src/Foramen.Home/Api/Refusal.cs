@@ -28,7 +28,8 @@ internal static class Refusal
         }
         catch (Exception e) when (e is ConnectionResetException || (e is OperationCanceledException && context.RequestAborted.IsCancellationRequested))
         {
-            // The device hung up; nobody is left to be told.
+            // The device hung up; nobody is left to be told, and nothing of it is left to be read.
+            context.Abort();
         }
         catch (Exception e) when (!context.Response.HasStarted && Of(e) is { } refusal)
         {

@@ -24,22 +24,22 @@ public sealed class PictureStore
     private readonly string partial;
     private readonly ConcurrentDictionary<string, SemaphoreSlim> turns = new(StringComparer.Ordinal);
 
-    /// <summary>Pictures below a directory, made where it is missing; what was begun long ago and never ended is forgotten.</summary>
+    /// <summary>Pictures below a directory, made with the first picture; what was begun long ago and never ended is forgotten.</summary>
     /// <param name="directory">The directory.</param>
     /// <param name="now">Now.</param>
     public PictureStore(string directory, DateTimeOffset now)
     {
         this.directory = Path.GetFullPath(directory);
         partial = Path.Combine(this.directory, "partial");
-        Directory.CreateDirectory(partial);
-        foreach (var old in Directory.EnumerateFiles(partial).Where(file => now - File.GetLastWriteTimeUtc(file) > ForgetPartialAfter))
+        foreach (var old in (Directory.Exists(partial) ? Directory.EnumerateFiles(partial) : []).Where(file => now - File.GetLastWriteTimeUtc(file) > ForgetPartialAfter))
         {
             File.Delete(old);
         }
     }
 
     /// <summary>The hashes of all pictures that are whole.</summary>
-    public IEnumerable<string> All => Directory.EnumerateDirectories(directory, "??").SelectMany(Directory.EnumerateFiles).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal);
+    public IEnumerable<string> All => (Directory.Exists(directory) ? Directory.EnumerateDirectories(directory, "??") : [])
+        .SelectMany(Directory.EnumerateFiles).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal);
 
     /// <summary>The file of a picture that is whole; null where there is none, or the name is no hash.</summary>
     public string? Find(string hash) => Entry.IsHash(hash) && FileOf(hash) is var file && File.Exists(file) ? file : null;
@@ -78,6 +78,7 @@ public sealed class PictureStore
         await turn.WaitAsync(cancellation);
         try
         {
+            Directory.CreateDirectory(partial);
             var progress = ProgressOf(hash);
             if (progress.Complete || progress.Offset != offset)
             {

@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Net;
 using System.Net.Sockets;
-using Npgsql;
 
 namespace Foramen.Home.Tests.Faults;
 
@@ -43,10 +42,7 @@ internal sealed class PostgresServer : IAsyncDisposable
     public async Task<string> NewDatabaseAsync()
     {
         var name = string.Create(CultureInfo.InvariantCulture, $"home{Interlocked.Increment(ref databases)}");
-        await using var connection = new NpgsqlConnection(Connection("postgres"));
-        await connection.OpenAsync();
-        await using var command = new NpgsqlCommand($"create database {name}", connection);
-        await command.ExecuteNonQueryAsync();
+        await RunAsync(Path.Combine(binaries, "createdb"), ["-h", "127.0.0.1", "-p", Port.ToString(CultureInfo.InvariantCulture), "-U", "foramen", name]);
         return Connection(name);
     }
 
@@ -59,7 +55,6 @@ internal sealed class PostgresServer : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
-        NpgsqlConnection.ClearAllPools();
         await ControlAsync("stop", "-m", "immediate");
         if (Environment.UserName == "root")
         {

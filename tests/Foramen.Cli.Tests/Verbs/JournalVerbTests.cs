@@ -1,0 +1,50 @@
+using Foramen.Journal.Exchange;
+
+namespace Foramen.Cli.Tests.Verbs;
+
+public sealed class JournalVerbTests : IDisposable
+{
+    private readonly DirectoryInfo directory = Directory.CreateTempSubdirectory("foramen-journal-");
+
+    public void Dispose() => directory.Delete(recursive: true);
+
+    [Fact]
+    public async Task A_journal_goes_in_is_backed_up_restored_elsewhere_and_verified_all_the_way()
+    {
+        var (data, restored, backup) = (At("home"), At("elsewhere"), At("backup"));
+        var entries = JournalFile.Read(await File.ReadAllBytesAsync(DemoJournal, TestContext.Current.CancellationToken)).Entries.Count;
+        var imported = (await PromptRun.OfAsync("journal", "import", DemoJournal, "--data", data, "--json")).Json("journal-import");
+        Assert.Equal(entries, (int)imported["files"]![0]!["taken"]!);
+        var saved = (await PromptRun.OfAsync("journal", "backup", backup, "--data", data, "--json")).Json("journal");
+        Assert.Equal(entries, (int)saved["entries"]!);
+        Assert.Equal((string)saved["sha256"]!, (string)(await PromptRun.OfAsync("journal", "verify", backup, "--json")).Json("journal")["sha256"]!);
+        Assert.Equal((string)saved["sha256"]!, (string)(await PromptRun.OfAsync("journal", "restore", backup, "--data", restored, "--json")).Json("journal")["sha256"]!);
+        Assert.Equal((string)saved["sha256"]!, (string)(await PromptRun.OfAsync("journal", "verify", "--data", restored, "--json")).Json("journal")["sha256"]!);
+        (await PromptRun.OfAsync("journal", "restore", backup, "--data", restored)).IsRefused("holds a journal already");
+        (await PromptRun.OfAsync("journal", "backup", backup, "--data", data)).IsRefused("is there already");
+    }
+
+    [Fact]
+    public async Task A_damaged_file_is_said_with_its_line_and_exit_code_2()
+    {
+        var file = At("damaged.foramen.jsonl");
+        var text = await File.ReadAllTextAsync(DemoJournal, TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(file, text.Replace("canal basin", "canal basim", StringComparison.OrdinalIgnoreCase), TestContext.Current.CancellationToken);
+        var run = await PromptRun.OfAsync("journal", "verify", file);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("does not match its hash", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("damaged", run.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("There is no file", "journal", "verify", "/nowhere/at-all")]
+    [InlineData("There is no journal at", "journal", "verify", "--data", "/tmp/foramen-nothing-here")]
+    [InlineData("There is no file", "journal", "import", "/nowhere/at-all", "--data", "/tmp/foramen-nothing-here-2")]
+    [InlineData("is no backup", "journal", "restore", "/tmp", "--data", "/tmp/foramen-nothing-here-3")]
+    public async Task What_cannot_be_is_refused_in_a_sentence(string sentence, params string[] arguments)
+        => (await PromptRun.OfAsync(arguments)).IsRefused(sentence);
+
+    private static string DemoJournal => Path.Combine(AppContext.BaseDirectory, "demo", "canal-basin.foramen.jsonl");
+
+    private string At(string name) => Path.Combine(directory.FullName, name);
+}
