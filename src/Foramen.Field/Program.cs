@@ -1,6 +1,7 @@
 using System.Globalization;
 using Foramen.Field.Device;
 using Foramen.Field.Homes;
+using Foramen.Field.Learning;
 using Foramen.Field.Settings;
 using Foramen.Field.Sheets;
 using Foramen.Field.Shell;
@@ -28,6 +29,8 @@ builder.Services.AddSingleton<SettingsKeeper>();
 builder.Services.AddSingleton<IJournalStore, BrowserJournalStore>();
 builder.Services.AddSingleton<IPictures, BrowserPictures>();
 builder.Services.AddSingleton<JournalSession>();
+builder.Services.AddSingleton<Lessons>();
+builder.Services.AddSingleton<Bag>();
 builder.Services.AddSingleton<IWake, BrowserWake>();
 builder.Services.AddSingleton<ISignals, BrowserSignals>();
 builder.Services.AddSingleton<ILevel, BrowserLevel>();

@@ -56,5 +56,7 @@ internal static class Bearing
         Sky = evidence.Sky,
         Metered = evidence.Metered,
         SheetsInBottle = evidence.SheetsInBottle,
+        LabelSpread = evidence.LabelSpread,
+        FailureSpread = evidence.FailureSpread,
     };
 }

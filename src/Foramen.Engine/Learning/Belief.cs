@@ -7,4 +7,5 @@ namespace Foramen.Engine.Learning;
 /// <param name="Mean">The best guess, against what label and description say.</param>
 /// <param name="Spread">Standard deviation now.</param>
 /// <param name="PriorSpread">Standard deviation before any evidence.</param>
-public sealed record Belief(BeliefKey Key, Stops Mean, Stops Spread, Stops PriorSpread);
+/// <param name="PriorMean">The best guess before any evidence.</param>
+public sealed record Belief(BeliefKey Key, Stops Mean, Stops Spread, Stops PriorSpread, Stops PriorMean);

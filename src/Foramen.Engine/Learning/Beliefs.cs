@@ -77,14 +77,15 @@ public sealed class Beliefs
     {
         if (!places.TryGetValue(key, out var place))
         {
-            return new Belief(key, Prior.MeanOf(key.Kind), Prior.Of(key.Kind), Prior.Of(key.Kind));
+            return new Belief(key, Prior.MeanOf(key.Kind), Prior.Of(key.Kind), Prior.Of(key.Kind), Prior.MeanOf(key.Kind));
         }
 
         return new Belief(
             key,
             Stops.FromValue(fit.State[place]),
             Stops.FromValue(Math.Sqrt(Math.Max(0, fit.Covariance[place, place]))),
-            Stops.FromValue(fit.PriorSpreads[place]));
+            Stops.FromValue(fit.PriorSpreads[place]),
+            Stops.FromValue(fit.PriorMeans[place]));
     }
 
     /// <summary>How much lighter than by label a sheet is expected, and how sure that is without its own scatter.</summary>
@@ -134,6 +135,9 @@ public sealed class Beliefs
 
     /// <summary>A scene as it should be planned with what was learned.</summary>
     public LearnedPlan Plan(PlanBasis basis) => Learned.Plan(this, basis);
+
+    /// <summary>Whether any evidence bears on it.</summary>
+    internal bool Bears(BeliefKey key) => places.ContainsKey(key);
 
     internal double Mean(BeliefKey key) => places.TryGetValue(key, out var place) ? fit.State[place] : Prior.MeanOf(key.Kind).Value;
 

@@ -32,6 +32,9 @@ public sealed record Evidence
     /// <summary>How well the label states the box's speed; null for the usual.</summary>
     public Stops? LabelSpread { get; init; }
 
+    /// <summary>How well it states the box's failure, stops for each doubling; null for the usual.</summary>
+    public Stops? FailureSpread { get; init; }
+
     /// <summary>Doublings from the time that the label's speed was found at to the time given; negative for a shorter one.</summary>
     public double Doublings { get; init; }
 
@@ -53,6 +56,8 @@ public sealed record Evidence
     {
         Guard.Within(Doublings, -30, 30, "the doublings of time", "");
         Guard.Within(SheetsInBottle, 0, 10_000, "the sheets in the bottle", "");
+        Guard.Within(LabelSpread?.Value ?? 0, 0, 5, "the spread of the label's speed", "stops");
+        Guard.Within(FailureSpread?.Value ?? 0, 0, 1, "the spread of the label's failure", "stops a doubling");
         Guard.Within(Scatter.Value, 0.01, 5, "the scatter of a sheet", "stops");
         foreach (var tone in Tones)
         {

@@ -51,11 +51,12 @@ internal sealed class LaplaceFit
         var spreads = new SortedDictionary<BeliefKey, double>();
         foreach (var one in ordered)
         {
-            foreach (var key in Bearing.OnSheet(one.Conditions(), one.Doublings).Select(pair => pair.Key)
+            var conditions = one.Conditions();
+            foreach (var key in Bearing.OnSheet(conditions, one.Doublings).Select(pair => pair.Key)
                 .Concat(one.Tones.Select(tone => Bearing.OnTone(one.Box, tone.Rendering)).OfType<BeliefKey>())
                 .Concat(one.Tones.Any(tone => tone.FlashShare > 0) ? [new BeliefKey(BeliefKind.Flash, "")] : []))
             {
-                spreads[key] = key.Kind == BeliefKind.Speed && one.LabelSpread is { } label ? label.Value : spreads.GetValueOrDefault(key, prior.Of(key.Kind).Value);
+                spreads[key] = conditions.Said(key.Kind)?.Value ?? spreads.GetValueOrDefault(key, prior.Of(key.Kind).Value);
             }
         }
 

@@ -23,14 +23,18 @@ internal static class Learned
         var slope = Math.Clamp(beliefs.Mean(failure), -0.3, 0.3);
         var foundAt = Math.Max(1, paper.SpeedFoundAt.Seconds);
 
-        double WithCommon(BeliefKey key) => common.Sum(pair => pair.Load * beliefs.Covariance(pair.Key, key));
+        // Of a box without evidence its label or strip says how well it is known.
+        double Covariance(BeliefKey one, BeliefKey other) => one == other && !beliefs.Bears(one) && conditions.Said(one.Kind) is { } said
+            ? said.Value * said.Value
+            : beliefs.Covariance(one, other);
+        double WithCommon(BeliefKey key) => common.Sum(pair => pair.Load * Covariance(pair.Key, key));
         double CommonVariance() => common.Sum(pair => pair.Load * WithCommon(pair.Key));
         double ToneCovariance(int i, int j)
         {
             var sum = CommonVariance();
             sum += ends[i] is { } first ? WithCommon(first) : 0;
             sum += ends[j] is { } second ? WithCommon(second) : 0;
-            return sum + (ends[i] is { } one && ends[j] is { } other ? beliefs.Covariance(one, other) : 0);
+            return sum + (ends[i] is { } one && ends[j] is { } other ? Covariance(one, other) : 0);
         }
 
         // What all tones share is their mean covariance; what a tone has beyond it is its own.
@@ -40,13 +44,13 @@ internal static class Learned
         var shared = pairs.Count > 0 ? Math.Clamp(pairs.Average(), 0, counting.Min(i => own[i])) : CommonVariance();
 
         // Completing the square in the doublings of time.
-        var failureVariance = beliefs.Covariance(failure, failure);
-        var with = counting.Count == 0 ? WithCommon(failure) : counting.Average(i => WithCommon(failure) + (ends[i] is { } end ? beliefs.Covariance(end, failure) : 0));
+        var failureVariance = Covariance(failure, failure);
+        var with = counting.Count == 0 ? WithCommon(failure) : counting.Average(i => WithCommon(failure) + (ends[i] is { } end ? Covariance(end, failure) : 0));
         var pivot = failureVariance > 1e-12 ? Math.Clamp(-with / failureVariance, -MostDoublings, MostDoublings) : 0;
         var rest = Math.Max(0, shared + (2 * with * pivot) + (failureVariance * pivot * pivot));
         var parts = common.ToLookup(
             pair => pair.Key.Kind,
-            pair => Math.Max(0, pair.Load * (WithCommon(pair.Key) + (pivot * beliefs.Covariance(pair.Key, failure)))));
+            pair => Math.Max(0, pair.Load * (WithCommon(pair.Key) + (pivot * Covariance(pair.Key, failure)))));
         var all = parts.Sum(group => group.Sum());
         Stops Part(params BeliefKind[] kinds) => Stops.FromValue(all > 0 ? Math.Sqrt(rest * kinds.Sum(kind => parts[kind].Sum()) / all) : 0);
 
@@ -71,7 +75,7 @@ internal static class Learned
             Light = Stops.RootSumSquare(Part(BeliefKind.Light), Stops.FromValue(scatter * basis.Errors.Light.Value)),
             Development = Stops.RootSumSquare(Part(BeliefKind.Ageing), Stops.FromValue(scatter * basis.Errors.Development.Value)),
             Timing = Stops.FromValue(scatter * basis.Errors.Timing.Value),
-            Flash = Stops.RootSumSquare(PlanBasis.FlashScatter, Stops.FromValue(Math.Sqrt(beliefs.Covariance(flashKey, flashKey)))),
+            Flash = Stops.RootSumSquare(PlanBasis.FlashScatter, Stops.FromValue(Math.Sqrt(Covariance(flashKey, flashKey)))),
         };
         var tones = basis.Tones.Select((tone, i) => tone with
         {
@@ -79,7 +83,9 @@ internal static class Learned
             MeterSpread = Stops.RootSumSquare(
                 Stops.FromValue(beliefs.ReadingFactor * tone.MeterSpread.Value), Stops.FromValue(Math.Sqrt(Math.Max(0, own[i] - shared)))),
         }).ToList();
-        return new LearnedPlan(basis, learned, tones, errors, new ExposurePlanner(PaperResponse.Of(learned, basis.Light), tones, Flash(beliefs, basis), errors, beliefs.Tolerance.Factor));
+        var flash = Flash(beliefs, basis);
+        return new LearnedPlan(
+            basis, learned, tones, errors, flash, new ExposurePlanner(PaperResponse.Of(learned, basis.Light), tones, flash, errors, beliefs.Tolerance.Factor));
     }
 
     private static FlashSetup Flash(Beliefs beliefs, PlanBasis basis)

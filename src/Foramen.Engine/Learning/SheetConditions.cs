@@ -1,3 +1,5 @@
+using Foramen.Engine.Quantities;
+
 namespace Foramen.Engine.Learning;
 
 /// <summary>Under what conditions a sheet is about to be made: which beliefs bear on it.</summary>
@@ -17,4 +19,18 @@ public sealed record SheetConditions
 
     /// <summary>Sheets that have gone through the developer.</summary>
     public double SheetsInBottle { get; init; }
+
+    /// <summary>How well the label, or a strip, states the box's speed; null for the usual.</summary>
+    public Stops? LabelSpread { get; init; }
+
+    /// <summary>How well it states the box's failure, stops for each doubling; null for the usual.</summary>
+    public Stops? FailureSpread { get; init; }
+
+    /// <summary>What is said of a belief's spread before any evidence; null for the usual.</summary>
+    internal Stops? Said(BeliefKind kind) => kind switch
+    {
+        BeliefKind.Speed => LabelSpread,
+        BeliefKind.Failure => FailureSpread,
+        _ => null,
+    };
 }

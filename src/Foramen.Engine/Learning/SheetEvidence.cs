@@ -30,6 +30,8 @@ public static class SheetEvidence
             Sky = basis.Conditions.Sky,
             Metered = basis.Conditions.Metered,
             SheetsInBottle = basis.Conditions.SheetsInBottle,
+            LabelSpread = basis.Conditions.LabelSpread,
+            FailureSpread = basis.Conditions.FailureSpread,
             Doublings = Math.Log2(Math.Max(1, given.Seconds) / Math.Max(1, basis.Paper.SpeedFoundAt.Seconds)),
             Scatter = upset ? Stops.RootSumSquare(basis.Scatter, Upset) : basis.Scatter,
             Kept = kept,

@@ -72,8 +72,8 @@ public static partial class Words
         public static string InsteadOf(double seconds) => $"instead of {TimeText.Spoken(seconds)}, with the same flash";
 
         public static string Off(NextTime next) => Math.Abs(next.LighterByStops) < 0.05
-            ? "On the whole it came out as wanted: keep the time."
-            : $"On the whole {(next.IsBound ? "at least " : "")}{Amount(next.LighterByStops)} too {(next.LighterByStops > 0 ? "light, so less" : "dark, so more")} time; the paper's failure of slow light is counted in.";
+            ? "On the whole it came out as wanted."
+            : $"On the whole {(next.IsBound ? "at least " : "")}{Amount(next.LighterByStops)} too {(next.LighterByStops > 0 ? "light" : "dark")}.";
 
         public static string Apart(double stops) => $"The tones lie {Amount(stops)} apart: time alone cannot right that. Another flash, or another paper, changes the contrast.";
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Foramen.Journal.Fold;
 
 namespace Foramen.Field.Texts;
 
@@ -15,6 +16,20 @@ public static partial class Words
         public const string PlacesHint = "Keep them in for a copy of your own.";
         public const string Damaged = "Some lines could not be read and were left out:";
         public const string Nothing = "Everything in the file is here already.";
+        public const string FindOrGroup = "Find or group";
+        public const string Find = "Find sheets";
+        public const string FindHint = "Words from name, note, place, camera, paper or light";
+        public const string Which = "Which";
+        public const string All = "All";
+        public const string Keepers = "Keepers";
+        public const string Others = "Not kept";
+        public const string By = "Together by";
+        public const string NotSaid = "Not said";
+        public const string Contact = "Contact sheet";
+        public const string Table = "As a table (CSV)";
+        public const string ContactHint = "All prints on paper: print this page, or save it as a PDF.";
+        public const string PrintIt = "Print";
+        public const string NoPicture = "no picture";
         public const string Unplanned = "No plan yet";
 
         public static string TookIn(int count) => count == 1 ? "1 entry taken in." : string.Create(CultureInfo.CurrentCulture, $"{count} entries taken in.");
@@ -25,6 +40,30 @@ public static partial class Words
             Device.HandedOn.Saved => "Saved with your downloads.",
             _ => "Not handed on.",
         };
+
+        public static string Grouping(Ledgers.LedgerGrouping by) => by switch
+        {
+            Ledgers.LedgerGrouping.Paper => "Paper",
+            Ledgers.LedgerGrouping.Place => "Place",
+            Ledgers.LedgerGrouping.Light => "Light",
+            _ => "Date",
+        };
+
+        public static string Found(int shown, int all)
+            => string.Create(CultureInfo.CurrentCulture, $"{(shown == all ? "" : $"{shown} of ")}{all} {(all == 1 ? "sheet" : "sheets")}");
+
+        public static string Tally(IReadOnlyList<LedgerRow> rows)
+            => string.Create(CultureInfo.CurrentCulture, $"{rows.Count(row => row.Keeper == true)} kept of {rows.Count(row => row.Keeper is not null)} judged");
+
+        public static string Line(LedgerRow row) => string.Join(" · ", new[]
+        {
+            row.LoadedAt?.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture),
+            row.OpenSeconds is { } open ? Time.TimeText.Spoken(open) : row.PlannedSeconds is { } planned ? $"planned {Time.TimeText.Spoken(planned)}" : Unplanned,
+            row.FlashSeconds > 0 ? $"flash {Plan.TimeShown(row.FlashSeconds.Value)}" : null,
+            row.Light,
+            row.Odds is { } odds ? $"odds {Plan.Percent(odds)}" : null,
+            row.Keeper switch { true => Sheets.Keeper, false => Sheets.NotKept, null => null },
+        }.OfType<string>());
 
         public static string BadLine(int number, string sentence) => string.Create(CultureInfo.CurrentCulture, $"Line {number}: {sentence}");
 

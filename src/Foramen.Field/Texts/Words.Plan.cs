@@ -1,5 +1,5 @@
 using System.Globalization;
-using Foramen.Engine.Exposure;
+using Foramen.Engine.Learning;
 using Foramen.Field.Time;
 using Foramen.Journal.Bodies;
 
@@ -18,7 +18,7 @@ public static partial class Words
         public const string Flash = "Flash before it";
         public const string NoFlash = "no flash";
         public const string Odds = "Odds of a keeper";
-        public const string OddsWhy = "A keeper has every tone that matters inside its band. The odds come from what is known of paper, meter, light, hole and bath; most of those spreads are assumptions until your own sheets say otherwise.";
+        public const string OddsWhy = "A keeper has every tone that matters inside its band, and nothing cut off, blurred or spoilt. The odds come from what is known of paper, meter, light, hole and bath; most spreads are assumptions until your own sheets say otherwise.";
         public const string Recommended = "Back to the recommendation";
         public const string Keep = "Keep this plan";
         public const string Tones = "How the tones come out";
@@ -38,26 +38,11 @@ public static partial class Words
         public static string FlashGain(double stops)
             => string.Create(CultureInfo.CurrentCulture, $"Percent of the first visible tone. Shows tones {stops:0.0} stops fainter.");
 
-        public static string LimitedBy(ErrorSource source) => $"limited by {Source(source)}";
+        public static string MostlyLostTo(OddsPart part) => $"most is lost to {Learned.Part(part)}";
+
+        public static string Without(OddsPart part, double odds) => string.Create(CultureInfo.CurrentCulture, $"With nothing lost to {Learned.Part(part)}: {100 * odds:0} %");
 
         public static string Spread(double stops) => string.Create(CultureInfo.CurrentCulture, $"The exposure is known to ± {stops:0.0} stops (1 sd).");
-
-        public static string Share(ErrorSource source, double odds) => string.Create(CultureInfo.CurrentCulture, $"If {Source(source)} were known exactly: {100 * odds:0} %");
-
-        public static string Source(ErrorSource source) => source switch
-        {
-            ErrorSource.Paper => "the speed of the paper",
-            ErrorSource.Failure => "failure at this time",
-            ErrorSource.Meter => "the meter",
-            ErrorSource.ToneReadings => "the readings of the tones",
-            ErrorSource.Light => "the light",
-            ErrorSource.Colour => "the colour of the light",
-            ErrorSource.Hole => "the hole",
-            ErrorSource.Development => "development",
-            ErrorSource.Timing => "timing by hand",
-            ErrorSource.Flash => "the flash",
-            _ => "the range of the scene",
-        };
 
         public static string Fate(ToneFate fate) => fate switch
         {

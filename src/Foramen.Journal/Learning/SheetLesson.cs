@@ -104,15 +104,23 @@ public static class SheetLesson
             Tones = tones,
             Flash = flash,
             Errors = moved ? errors with { Light = Stops.FromValue(0.5) } : errors,
-            Conditions = new SheetConditions
-            {
-                Box = paperItem.Id.ToString(),
-                Camera = cameraItem.Id.ToString(),
-                Sky = SkyOf(light),
-                SheetsInBottle = ProcessedBefore(ledger, sheet),
-            },
+            Conditions = ConditionsOf(ledger, sheet, light)!,
         };
     }
+
+    /// <summary>What bears on a sheet: its box, its camera, the kind of sky, and how many went through the bath before it; null while it has no paper or camera.</summary>
+    public static SheetConditions? ConditionsOf(Ledger ledger, Sheet sheet, LightColour light)
+        => sheet.Started?.Body is { Paper: { } box, Camera: { } camera } && ledger.Papers.Find(box)?.Current.Body is { } paper
+            ? new SheetConditions
+            {
+                Box = box.ToString(),
+                Camera = camera.ToString(),
+                Sky = SkyOf(light),
+                SheetsInBottle = ProcessedBefore(ledger, sheet),
+                LabelSpread = paper.Speed.SdStops is { } speed ? Stops.FromValue(speed) : null,
+                FailureSpread = paper.Failure?.ExponentSd is { } failure ? Stops.FromValue(failure) : null,
+            }
+            : null;
 
     /// <summary>The kind of sky that a light is learned under: the known light nearest to it in temperature (in mireds, as differences of colour are counted).</summary>
     public static string SkyOf(LightColour light)
@@ -156,9 +164,10 @@ public static class SheetLesson
             : null;
     }
 
+    // A sheet that is still to be developed comes after all that were.
     private static double ProcessedBefore(Ledger ledger, Sheet sheet)
-        => sheet.Started?.Body.Outing is { } outing && (sheet.Bath?.Started?.Order ?? sheet.Judgement?.Order ?? sheet.Started.Order) is var now
-            ? ledger.SheetsOf(outing).Count(other => other.Id != sheet.Id && other.Bath?.Started is { } bath && bath.Order < now)
+        => sheet.Started?.Body.Outing is { } outing && (sheet.Bath?.Started?.Order ?? sheet.Judgement?.Order) is var now
+            ? ledger.SheetsOf(outing).Count(other => other.Id != sheet.Id && other.Bath?.Started is { } bath && (now is not { } own || bath.Order < own))
             : 0;
 
     private static ObservedLimit LimitOf(ToneFate? fate) => fate switch

@@ -81,7 +81,15 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
     {
         await page.GetByRole(AriaRole.Navigation, new() { Name = "Places" }).GetByRole(AriaRole.Link, new() { Name = "Ledger", Exact = true }).ClickAsync();
         await page.GetByRole(AriaRole.Link).Filter(new() { HasText = "The elevator, evening" }).Locator("img").DrawnAsync();
+        await page.Locator("#find-open").ClickAsync();
+        await page.Locator("#find").FillAsync("elevator");
         await look("ledger");
+        await page.Locator("#learned").ClickAsync();
+        await page.Locator(".belief").First.WaitForAsync();
+        await look("ledger-learned");
+        await page.OpenAsync("/ledger/contact");
+        await page.Locator(".contact img").First.DrawnAsync();
+        await look("ledger-contact");
     }
 
     // What is looked at next stands at the top of the screen.
@@ -239,6 +247,7 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await look("judge");
         await page.PressAsync("Judge it so");
         await page.GetByText("Next time, in the same light").WaitForAsync();
+        await page.GetByText("What this sheet taught").ClickAsync();
         await look("judge-judged");
     }
 }

@@ -54,6 +54,21 @@ public class LearnedPlanTests
         }
     }
 
+    // One sheet a stop light moves a box that was measured to a tenth of a stop hardly, one that nobody knows by much; and each is as sure as it was said to be.
+    [Fact]
+    public void A_box_that_is_known_well_is_moved_less()
+    {
+        var (known, unknown) = (Moved(0.1), Moved(1.0));
+        Assert.InRange(known, -0.05, 0.1);
+        Assert.True(unknown > known + 0.3);
+        Assert.True(Spread(0.1) < Spread(1.0));
+
+        static SheetConditions Box(double spread) => Basis.Conditions with { LabelSpread = Stops.FromValue(spread) };
+        static double Moved(double spread) => Beliefs.From([Sheet("00", 1) with { Doublings = 0, SheetsInBottle = 0, LabelSpread = Stops.FromValue(spread) }], Now)
+            .Of(new BeliefKey(BeliefKind.Speed, "box")).Mean.Value;
+        static double Spread(double spread) => Beliefs.From([], Now).Plan(Basis with { Conditions = Box(spread) }).Errors.Paper.Value;
+    }
+
     [Fact]
     public void The_likeliest_exposure_has_no_worse_odds_than_the_recommended_one()
     {

@@ -1,6 +1,7 @@
 using Bunit;
 using Foramen.Field.Device;
 using Foramen.Field.Homes;
+using Foramen.Field.Learning;
 using Foramen.Field.Settings;
 using Foramen.Field.Sheets;
 using Foramen.Field.Shell;
@@ -28,6 +29,8 @@ internal sealed class FieldContext : BunitContext
         Services.AddSingleton<Clock>();
         Services.AddSingleton<IJournalStore>(Store);
         Services.AddSingleton<JournalSession>();
+        Services.AddSingleton<Lessons>();
+        Services.AddSingleton<Bag>();
         Services.AddSingleton<SettingsKeeper>();
         Services.AddSingleton<IPictures>(Pictures);
         Services.AddSingleton<ISignals>(Signals);

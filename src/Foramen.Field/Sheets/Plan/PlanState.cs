@@ -1,24 +1,28 @@
 using Foramen.Engine.Camera;
 using Foramen.Engine.Exposure;
+using Foramen.Engine.Learning;
 using Foramen.Engine.Light;
+using Foramen.Engine.Paper;
 using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
+using Foramen.Field.Learning;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Learning;
 
 namespace Foramen.Field.Sheets.Plan;
 
 /// <summary>
-/// Time and flash of a sheet: what is recommended, what a dragged time or flash would do, and the predicted print. The optics are worked out once;
-/// a drag only runs the paper's curve again.
+/// Time and flash of a sheet: what is recommended by all that judged sheets taught, what a dragged time or flash would do, and the predicted print. The
+/// optics are worked out once; a drag only runs the paper's curve again.
 /// </summary>
-public sealed class PlanState(SheetState sheet, SheetScene scenes)
+public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lessons)
 {
     /// <summary>Pixels on the long side of the preview; a pinhole print has no more to show.</summary>
     public const int LongSide = 640;
 
-    private ExposurePlanner? planner;
-    private FlashSetup flash = FlashSetup.None;
+    private LearnedPlan? plan;
+    private PaperResponse? response;
     private PredictedPrint? print;
     private byte[] greys = [];
 
@@ -30,6 +34,18 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes)
 
     /// <summary>What the time and flash as they stand will do; behind a drag until <see cref="Settle"/>.</summary>
     public ExposureForecast? Forecast { get; private set; }
+
+    /// <summary>The odds of a keeper with the time and flash as they stand: tones, frame, motion and processing together; null while there is no forecast.</summary>
+    public SheetOdds? Odds { get; private set; }
+
+    /// <summary>How many judged sheets the plan rests on.</summary>
+    public int Teaching => lessons.Beliefs.Evidence.Count;
+
+    /// <summary>The judged sheets that moved the recommendation most.</summary>
+    public IReadOnlyList<LessonLine> Why { get; private set; } = [];
+
+    /// <summary>How much lighter than by the label a sheet like this is expected, and how sure that is, stops; null before there is a plan.</summary>
+    public (double Mean, double Spread)? Expected { get; private set; }
 
     /// <summary>The time and flash as they stand.</summary>
     public SheetExposure Exposure { get; private set; }
@@ -65,7 +81,8 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes)
 
             var known = sheet.Sheet?.Plan?.Body;
             UseFlashAt(known?.FlashLuminanceCandelasPerSquareMetre);
-            Recommended = planner!.Recommend();
+            Recommended = Advised();
+            Explain();
             Exposure = known is null
                 ? Recommended.Exposure
                 : new SheetExposure(Duration.FromSeconds(known.ExposureSeconds), Duration.FromSeconds(known.FlashSeconds));
@@ -89,19 +106,19 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes)
         var image = SheetImage.Make(
             LuminanceMap.AsPaperSees(photograph, scene.Sight), projection, LongSide, PointSpread.Of(projection.Camera, light));
         print = PredictedPrint.Expose(
-            image, scene.Response.Paper.Curve, PrintExposure.Of(scene.Response, Exposure, flash), new PrintLook { WhiteIsPaper = true });
+            image, response!.Paper.Curve, PrintExposure.Of(response, Exposure, plan!.Flash), new PrintLook { WhiteIsPaper = true });
         greys = new byte[print.Width * print.Height];
     }
 
     /// <summary>The print as it stands, 8-bit grey in rows from the top.</summary>
     public Span<byte> Draw()
     {
-        if (print is null || Scene is null)
+        if (print is null || response is null)
         {
             return [];
         }
 
-        print.ExposedAgain(PrintExposure.Of(Scene.Response, Exposure, flash)).WriteGrey8(greys);
+        print.ExposedAgain(PrintExposure.Of(response, Exposure, plan!.Flash)).WriteGrey8(greys);
         return greys;
     }
 
@@ -122,12 +139,16 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes)
     }
 
     /// <summary>Works out odds and tones for the time and flash as they stand.</summary>
-    public void Settle() => Forecast = planner?.Forecast(Exposure);
+    public void Settle()
+    {
+        Forecast = plan?.Planner.Forecast(Exposure);
+        Odds = Forecast is null ? null : SheetOdds.Of(Forecast, lessons.All.Mishaps);
+    }
 
     /// <summary>The flash as it stands, as a part of the first visible tone.</summary>
-    public double FlashFraction => Scene is null || Exposure.Flash.Seconds <= 0
+    public double FlashFraction => response is null || Exposure.Flash.Seconds <= 0
         ? 0
-        : Scene.Response.EffectiveExposure(flash.OnSheet, 1, Exposure.Flash).LuxSeconds / Threshold;
+        : response.EffectiveExposure(plan!.Flash.OnSheet, 1, Exposure.Flash).LuxSeconds / Threshold;
 
     /// <summary>Takes a reading of the surface the flash is pointed at, and recommends anew.</summary>
     public bool ReadFlashSurface(string reading)
@@ -136,7 +157,7 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes)
         {
             var fraction = FlashFraction;
             UseFlashAt(ReadingText.Luminance(reading, LightMeter.Usual, "the flash’s surface").CandelasPerSquareMetre);
-            Recommended = planner!.Recommend();
+            Recommended = Advised();
             TryFlash(fraction);
             Settle();
             Message = null;
@@ -150,7 +171,7 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes)
     }
 
     /// <summary>Two sheets instead of one.</summary>
-    public Bracket? Bracket() => planner is not null && Forecast is not null ? planner.BracketAround(Forecast) : null;
+    public Bracket? Bracket() => plan is not null && Forecast is not null ? plan.Planner.BracketAround(Forecast) : null;
 
     /// <summary>Writes the plan.</summary>
     public Task<bool> KeepAsync()
@@ -164,8 +185,8 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes)
             FlashSeconds = forecast.Exposure.Flash.Seconds,
             FlashFraction = forecast.FlashFraction,
             FlashLuminanceCandelasPerSquareMetre = forecast.Exposure.Flash.Seconds > 0 ? FlashLuminance : null,
-            Odds = forecast.Odds.Fraction,
-            LimitedBy = Texts.Words.Plan.Source(forecast.LimitedBy),
+            Odds = Odds!.Total.Fraction,
+            LimitedBy = Texts.Words.Learned.Part(Odds.Shares[0].Part),
             LightKelvin = Scene!.Response.Light.Temperature.Kelvin,
             Tones =
             [
@@ -192,11 +213,22 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes)
         _ => ToneFate.AsWanted,
     };
 
-    private double Threshold => Foramen.Engine.Paper.FlashEffect.Threshold(Scene!.Response.Paper.Curve).LuxSeconds;
+    private double Threshold => FlashEffect.Threshold(response!.Paper.Curve).LuxSeconds;
 
-    private Duration FlashTime(double fraction) => fraction <= 0 || Scene is null || !flash.IsPossible
+    private Duration FlashTime(double fraction) => fraction <= 0 || response is null || plan is not { Flash: { IsPossible: true } flash }
         ? default
-        : Scene.Response.TimeFor(LuminousExposure.FromLuxSeconds(fraction * Threshold), flash.OnSheet, 1);
+        : response.TimeFor(LuminousExposure.FromLuxSeconds(fraction * Threshold), flash.OnSheet, 1);
+
+    private ExposureForecast Advised() => plan!.Planner.Forecast(plan.Planner.Likeliest());
+
+    private void Explain()
+    {
+        var paper = Scene!.Response.Paper;
+        var doublings = Math.Log2(Math.Max(1, Recommended!.Exposure.Time.Seconds) / Math.Max(1, paper.SpeedFoundAt.Seconds));
+        var (mean, spread) = lessons.Beliefs.Expect(plan!.Basis.Conditions, doublings);
+        Expected = (mean.Value, spread.Value);
+        Why = LessonLine.Of(sheet.Session.Ledger, lessons.All, lessons.Beliefs, plan.Basis.Conditions, doublings);
+    }
 
     private void UseFlashAt(double? candelas)
     {
@@ -206,8 +238,16 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes)
             ? Luminance.FromCandelasPerSquareMetre(known)
             : WhiteCard.LuminanceBeside(WhiteCard.InTheLightOf([.. scene.Tones.Select(tone => tone.Tone)]));
         FlashLuminance = surface.CandelasPerSquareMetre;
-        flash = FlashSetup.AtSurface(scene.Camera.ImageIlluminance(surface, scene.Camera.HoleOffset));
-        planner = new ExposurePlanner(
-            scene.Response, scene.Placed(), flash, ExposureErrors.Of(scene.Camera, scene.Response.Paper, scene.Response.Light));
+        var (paper, light) = (scene.Response.Paper, scene.Response.Light);
+        plan = lessons.Beliefs.Plan(new PlanBasis
+        {
+            Paper = paper,
+            Light = light,
+            Tones = scene.Placed(),
+            Flash = FlashSetup.AtSurface(scene.Camera.ImageIlluminance(surface, scene.Camera.HoleOffset)),
+            Errors = ExposureErrors.Of(scene.Camera, paper, light),
+            Conditions = SheetLesson.ConditionsOf(sheet.Session.Ledger, sheet.Sheet!, light)!,
+        });
+        response = PaperResponse.Of(plan.Paper, light);
     }
 }

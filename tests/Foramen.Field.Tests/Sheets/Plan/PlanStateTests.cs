@@ -1,3 +1,4 @@
+using Foramen.Field.Learning;
 using Foramen.Field.Sheets;
 using Foramen.Field.Sheets.Meter;
 using Foramen.Field.Sheets.Plan;
@@ -26,7 +27,7 @@ public sealed class PlanStateTests : IDisposable
 
         plan.TryTime(kept.ExposureSeconds * 2);
         await plan.KeepAsync();
-        var again = new PlanState(sheet, field.Services.GetRequiredService<SheetScene>());
+        var again = new PlanState(sheet, field.Services.GetRequiredService<SheetScene>(), field.Services.GetRequiredService<Lessons>());
         await again.LoadAsync();
         Assert.Equal(kept.ExposureSeconds * 2, again.Exposure.Time.Seconds, 1e-6);
     }
@@ -67,7 +68,7 @@ public sealed class PlanStateTests : IDisposable
     public async Task Without_tones_there_is_no_plan()
     {
         var sheet = await field.LoadedSheetAsync();
-        var plan = new PlanState(sheet, field.Services.GetRequiredService<SheetScene>());
+        var plan = new PlanState(sheet, field.Services.GetRequiredService<SheetScene>(), field.Services.GetRequiredService<Lessons>());
         await plan.LoadAsync();
         Assert.Null(plan.Forecast);
     }
@@ -81,7 +82,7 @@ public sealed class PlanStateTests : IDisposable
         await meter.LoadAsync();
         await meter.ReadPlaceAsync(0.25, 0.5, "wall", WantedRendering.Mid);
         await meter.ReadPlaceAsync(0.75, 0.5, "quay", WantedRendering.TexturedHighlight);
-        var plan = new PlanState(sheet, scenes);
+        var plan = new PlanState(sheet, scenes, field.Services.GetRequiredService<Lessons>());
         await plan.LoadAsync();
         return (sheet, plan);
     }

@@ -1,0 +1,35 @@
+using Foramen.Journal.Exchange;
+using Foramen.Journal.Fold;
+using Foramen.Journal.Learning;
+
+namespace Foramen.Journal.Tests.Learning;
+
+public sealed class LedgerLessonsTests
+{
+    private static Ledger Demo { get; } = Ledger.Of(EntrySet.Of(
+        JournalFile.Read(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "canal-basin.foramen.jsonl"))).Entries));
+
+    [Fact]
+    public void Every_judged_sheet_teaches_or_is_listed_with_the_reason()
+    {
+        var lessons = LedgerLessons.Of(Demo);
+        var judged = Demo.Sheets.All.Count(sheet => sheet is { Withdrawn: false, Judgement: not null });
+        Assert.True(judged > 0);
+        Assert.Equal(judged, lessons.Keepers.Count);
+        Assert.Equal(judged, lessons.Evidence.Count + lessons.LeftOut.Count);
+        Assert.All(lessons.Evidence, one => Assert.NotNull(Demo.Sheets.Find(lessons.SheetOf[one.Id])));
+    }
+
+    // What the label says of itself is what a belief about it begins with.
+    [Fact]
+    public void The_spread_of_a_box_s_label_is_that_of_its_definition()
+    {
+        foreach (var one in LedgerLessons.Of(Demo).Evidence)
+        {
+            var sheet = Demo.Sheets.Find(LedgerLessons.Of(Demo).SheetOf[one.Id])!;
+            var paper = Demo.Papers.Find(sheet.Started!.Body.Paper!.Value)!.Current.Body;
+            Assert.Equal(paper.Speed.SdStops, one.LabelSpread?.Value);
+            Assert.Equal(paper.Failure?.ExponentSd, one.FailureSpread?.Value);
+        }
+    }
+}
