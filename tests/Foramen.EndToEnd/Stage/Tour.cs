@@ -50,12 +50,32 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
             await look(name);
         }
 
+        await StripAsync();
         await page.OpenAsync("/sheet/new");
         await page.GetByLabel("Box A").CheckAsync();
         await page.GetByLabel("direct-positive").CheckAsync();
         await page.Locator("#name").FillAsync("The elevator, evening");
         await look("sheet-new");
         await page.PressAsync("Load the sheet");
+    }
+
+    // On from the box of paper: a strip is planned, made, read by eye and fitted.
+    private async Task StripAsync()
+    {
+        await page.GetByRole(AriaRole.Link, new() { Name = "Test strips" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Plan a strip" }).ClickAsync();
+        await page.GetByLabel("straight on it").CheckAsync();
+        await page.Locator("#strip-lux").FillAsync("0.05");
+        await page.Locator("#strip-first").FillAsync("16");
+        await look("bench-strip-plan");
+        await page.PressAsync("It is made");
+        await page.Locator("#strip-first-tone").FillAsync("2");
+        await page.Locator("#strip-last-tone").FillAsync("7");
+        await page.Locator("#strip-match").FillAsync("5");
+        await look("bench-strip-read");
+        await page.PressAsync("Write it down");
+        await page.Locator(".chart .band").WaitForAsync();
+        await look("bench-strips");
     }
 
     private async Task LightAsync()
