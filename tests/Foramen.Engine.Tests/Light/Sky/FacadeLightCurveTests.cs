@@ -14,7 +14,9 @@ public class FacadeLightCurveTests
             var facade = Facade.Facing(Angle.FromDegrees(bearing));
             var instant = new DateTimeOffset(2024, 1, 1, 0, 0, 0, TimeSpan.Zero).AddHours(hour);
             var light = SkyLight.At(instant, Basin, SkyCover.Known[cover]);
-            if (light.SunPosition.TrueElevation.Degrees > -10)
+
+            // The table leaves moonlight out.
+            if (light.SunPosition.TrueElevation.Degrees > -10 && light.MoonPosition is null)
             {
                 var curve = new FacadeLightCurve(facade, SkyCover.Known[cover], 0.2);
                 var distance = Sun.DistanceAstronomicalUnits(instant);
