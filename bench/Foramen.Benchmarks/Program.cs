@@ -28,6 +28,14 @@ if (args is ["strip", var stripInto])
     return 0;
 }
 
+if (args is ["hole", var holeInto])
+{
+    var measured = HoleScans.Measure();
+    Console.WriteLine(measured);
+    File.WriteAllText(holeInto, measured);
+    return 0;
+}
+
 // In this process, because rebuilding for each case takes longer than measuring it; seven rounds after three to warm up give a steady median.
 var job = Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(3).WithIterationCount(7);
 var config = ManualConfig.CreateEmpty()

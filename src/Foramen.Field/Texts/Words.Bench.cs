@@ -12,6 +12,7 @@ public static partial class Words
         public const string NoPapers = "No paper yet.";
         public const string AddCamera = "Add a camera";
         public const string AddPaper = "Add a paper";
+        public const string Measure = "Measure, aim and mask";
         public const string Name = "Name";
         public const string Hole = "Hole, diameter";
         public const string HoleHint = "Measured on a scan if you can";

@@ -1,0 +1,50 @@
+using Foramen.Engine.Camera;
+using Foramen.Engine.Paper;
+using Foramen.Engine.Print;
+using Foramen.Field.Bench;
+using Foramen.Field.Settings;
+
+namespace Foramen.Field.Texts;
+
+public static partial class Words
+{
+    /// <summary>Masks.</summary>
+    public static class Masks
+    {
+        public const string Title = "A mask";
+        public const string Open = "A mask for the tray";
+        public const string Shape = "It shows";
+        public const string Ellipse = "An ellipse";
+        public const string Silhouette = "A silhouette";
+        public const string Text = "Words";
+        public const string TextHint = "A to Z, 0 to 9 and . , - + / ' : ! ? &";
+        public const string Path = "SVG path data";
+        public const string PathHint = "The d of a path, such as M 0 0 L 10 0 L 5 8 Z";
+        public const string Width = "Width on the print";
+        public const string Height = "Height on the print";
+        public const string Right = "Right of the middle";
+        public const string Up = "Above the middle";
+        public const string Tray = "Tray before the paper";
+        public const string Sense = "The shape";
+        public const string Blocks = "Holds light back";
+        public const string Passes = "Lets light through";
+        public const string Paper = "Paper";
+        public const string OnPrint = "On the finished print";
+        public const string OnPrintAlt = "Where the shape lies on the finished print.";
+        public const string Keep = "Keep this mask";
+
+        public static string NameOf(string shape) => shape == "ellipse" ? Ellipse : shape == "path" ? Silhouette : Title;
+
+        public static string Kept(string name) => $"“{name}” is in the journal.";
+
+        public static string Size(PrintMask mask, PinholeCamera camera, UnitSystem units)
+        {
+            var scale = mask.Place.ScaleIn(camera);
+            return $"To cut {Lengths.Bare(mask.Width.Millimetres * scale, units)} × {Lengths.Show(mask.Height.Millimetres * scale, units)}; its edge is soft over {Lengths.Show(mask.Place.PenumbraIn(camera).Millimetres, units)}.";
+        }
+
+        public static string Mirrored(PaperKind paper) => paper == PaperKind.DirectPositive
+            ? "A direct positive shows the subject mirrored, left for right; the mask lies turned by half a circle, and reads right."
+            : "The print of a negative shows the subject as it was; the mask lies turned and mirrored, and reads right on that print.";
+    }
+}
