@@ -19,7 +19,7 @@ internal static class HoleScans
         var text = new StringBuilder();
         text.AppendLine("# Hole: measured");
         text.AppendLine();
-        text.AppendLine(CultureInfo.InvariantCulture, $"{DateTime.UtcNow:yyyy-MM-dd}, {ResultTable.Processor()}, {Environment.ProcessorCount} threads, .NET {Environment.Version}, `bench/run hole`; medians of {Rounds} rounds taken in turns, load average at the end {ResultTable.LoadAverage()}; only ratios mean anything elsewhere.");
+        text.AppendLine(CultureInfo.InvariantCulture, $"{DateTime.UtcNow:yyyy-MM-dd}, {ResultTable.Processor()}, {Environment.ProcessorCount} threads, .NET {Environment.Version}, `bench/run hole`; medians of {Rounds} rounds taken in turns, load average at the start {ResultTable.LoadAverage()}; only ratios mean anything elsewhere.");
         text.AppendLine();
         text.AppendLine("| 100-megapixel scan, a hole 74 pixels wide in it | decoded and measured | decoding alone | ratio | should be | diameter found |");
         text.AppendLine("| --- | --- | --- | --- | --- | --- |");

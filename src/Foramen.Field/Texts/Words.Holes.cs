@@ -14,6 +14,7 @@ public static partial class Words
         public const string About = "Scan the plate flat at 2400 dpi or more, lit from behind or over black, and crop it with some plate on every side of the hole.";
         public const string Choose = "Choose a scan";
         public const string Reading = "Reading the scan…";
+        public const string Comparing = "Working out the sharpness…";
         public const string Resolution = "Resolution of the scan";
         public const string ResolutionHint = "As the scanner was set; filled in where the file says it";
         public const string NoScan = "Choose a scan first.";

@@ -8,6 +8,9 @@ internal sealed record EdgeFit
     private const int MostSteps = 40;
     private const double HuberScale = 1.5;
 
+    // Of the cost, about half a unit for each of up to 30 000 pixels: what is left to gain is less than a tenth of a standard deviation of any unknown.
+    private const double Enough = 1e-7;
+
     /// <summary>The edge.</summary>
     public required EdgeModel Model { get; init; }
 
@@ -30,7 +33,7 @@ internal sealed record EdgeFit
         for (var round = 0; round < 3; round++)
         {
             var pixels = EdgePixels.About(model, scan);
-            fit = pixels.All.Count < 3 * model.Count ? null : Converge(model, pixels);
+            fit = pixels.All.Length < 3 * model.Count ? null : Converge(model, pixels);
             if (fit is null || !(fit.Model.Sigma < fit.Model.MeanRadius / 2) || !(fit.Noise < Math.Abs(fit.Model.Contrast) / 2))
             {
                 throw new RefusalException("The hole's edge cannot be told from blur and noise; scan at a higher resolution, in focus.");
@@ -44,9 +47,10 @@ internal sealed record EdgeFit
 
     private static EdgeFit? Converge(EdgeModel model, EdgePixels pixels)
     {
-        var residuals = new double[pixels.All.Count];
+        var residuals = new double[pixels.All.Length];
         var damping = 1e-3;
-        var scale = Scale(model, pixels, residuals);
+        Residuals(model, pixels, residuals);
+        var scale = Scale(model, residuals);
         var cost = Cost(residuals, scale);
         NormalEquations? sums = null;
         for (var step = 0; step < MostSteps; step++)
@@ -73,16 +77,15 @@ internal sealed record EdgeFit
 
             var gain = cost - next;
             (model, damping, sums) = (moved, damping / 10, null);
-            if (gain < 1e-9 * cost)
+            scale = Scale(model, residuals);
+            if (gain < Enough * cost)
             {
                 break;
             }
 
-            scale = Scale(model, pixels, residuals);
             cost = Cost(residuals, scale);
         }
 
-        scale = Scale(model, pixels, residuals);
         return Sums(model, pixels, scale).Inverse() is { } inverse
             ? new EdgeFit
             {
@@ -100,8 +103,8 @@ internal sealed record EdgeFit
         Span<double> derivatives = stackalloc double[model.Count];
         foreach (var (x, y, light) in pixels.All)
         {
-            var residual = light - model.LightAt(x, y, derivatives);
-            sums.Add(derivatives, residual, Weight(residual / scale));
+            var (first, end) = model.LightAt(x, y, derivatives, out var expected);
+            sums.Add(derivatives, light - expected, Weight((light - expected) / scale), first, end);
         }
 
         return sums;
@@ -124,17 +127,18 @@ internal sealed record EdgeFit
 
     private static void Residuals(EdgeModel model, EdgePixels pixels, double[] into)
     {
+        Span<double> unused = stackalloc double[model.Count];
         for (var i = 0; i < into.Length; i++)
         {
             var (x, y, light) = pixels.All[i];
-            into[i] = light - model.LightAt(x, y, default);
+            model.LightAt(x, y, unused, out var expected);
+            into[i] = light - expected;
         }
     }
 
     // 1.4826 times the median of the sizes is the standard deviation of a normal spread; half a code is the least that 8 bits can show.
-    private static double Scale(EdgeModel model, EdgePixels pixels, double[] residuals)
+    private static double Scale(EdgeModel model, double[] residuals)
     {
-        Residuals(model, pixels, residuals);
         var sizes = Array.ConvertAll(residuals, Math.Abs);
         Array.Sort(sizes);
         return Math.Max(1.4826 * sizes[sizes.Length / 2], 0.002 * Math.Abs(model.Contrast));

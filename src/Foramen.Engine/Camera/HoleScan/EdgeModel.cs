@@ -1,5 +1,3 @@
-using MathNet.Numerics;
-
 namespace Foramen.Engine.Camera;
 
 /// <summary>
@@ -15,10 +13,21 @@ internal sealed class EdgeModel
     // A pixel is a square of 1/12 variance each way; a sharper edge cannot be seen.
     private const double LeastBlur = 0.25;
 
+    // Beyond so many standard deviations of the blur only the two levels and the slope are seen.
+    private const double FarFromEdge = 4.5;
+
     private readonly double[] unknowns;
     private readonly int order;
 
-    private EdgeModel(double[] unknowns, int order) => (this.unknowns, this.order) = (unknowns, order);
+
+    private EdgeModel(double[] unknowns, int order)
+    {
+        (this.unknowns, this.order) = (unknowns, order);
+        for (var i = Shape; i < unknowns.Length; i++)
+        {
+            Reach += Math.Abs(unknowns[i]);
+        }
+    }
 
     /// <summary>Unknowns.</summary>
     public int Count => unknowns.Length;
@@ -31,6 +40,9 @@ internal sealed class EdgeModel
 
     /// <summary>Mean radius, pixels.</summary>
     public double MeanRadius => unknowns[Radius];
+
+    /// <summary>How far the outline can be from the mean radius, at most, pixels.</summary>
+    public double Reach { get; }
 
     /// <summary>Standard deviation of the blur, pixels.</summary>
     public double Sigma => unknowns[Blur];
@@ -69,48 +81,53 @@ internal sealed class EdgeModel
         return radius;
     }
 
-    /// <summary>The light of a pixel, and its derivatives by the unknowns if there is room for them.</summary>
-    public double LightAt(double x, double y, Span<double> derivatives)
+    /// <summary>The light of a pixel.</summary>
+    public double LightAt(double x, double y)
+    {
+        Span<double> unused = stackalloc double[unknowns.Length];
+        LightAt(x, y, unused, out var light);
+        return light;
+    }
+
+    /// <summary>The light of a pixel, and its derivatives by the unknowns.</summary>
+    /// <param name="x">Pixels from the left.</param>
+    /// <param name="y">Pixels from the top.</param>
+    /// <param name="derivatives">Room for one an unknown; filled for the unknowns that are returned.</param>
+    /// <param name="light">The light.</param>
+    /// <returns>The unknowns that this pixel tells of: all near the edge, else the levels and the slope.</returns>
+    public (int First, int End) LightAt(double x, double y, Span<double> derivatives, out double light)
     {
         var (dx, dy) = (x - unknowns[CentreX], y - unknowns[CentreY]);
-        var r = Math.Max(1e-6, double.Hypot(dx, dy));
-        var (cos, sin) = (dx / r, dy / r);
-        var (radius, slope) = (unknowns[Radius], 0.0);
-        var (cosK, sinK) = (cos, sin);
-        for (var k = 2; k <= order; k++)
+        var r = Math.Max(1e-6, Math.Sqrt((dx * dx) + (dy * dy)));
+        var (sigma, step) = (unknowns[Blur], unknowns[Step]);
+        var slope = (unknowns[SlopeX] * dx) + (unknowns[SlopeY] * dy);
+        derivatives[Outside] = 1;
+        (derivatives[SlopeX], derivatives[SlopeY]) = (dx, dy);
+        var bendMost = sigma * sigma / (2 * Math.Max(1, unknowns[Radius] - Reach));
+        if (Math.Abs(r - unknowns[Radius]) > Reach + bendMost + (FarFromEdge * sigma))
         {
-            (cosK, sinK) = ((cosK * cos) - (sinK * sin), (sinK * cos) + (cosK * sin));
-            var (a, b) = (unknowns[Shape + (2 * (k - 2))], unknowns[Shape + (2 * (k - 2)) + 1]);
-            radius += (a * cosK) + (b * sinK);
-            slope += k * ((b * cosK) - (a * sinK));
-            if (!derivatives.IsEmpty)
-            {
-                (derivatives[Shape + (2 * (k - 2))], derivatives[Shape + (2 * (k - 2)) + 1]) = (cosK, sinK);
-            }
+            derivatives[Step] = r < unknowns[Radius] ? 1 : 0;
+            light = unknowns[Outside] + slope + (step * derivatives[Step]);
+            return (Outside, SlopeY + 1);
         }
 
-        var sigma = unknowns[Blur];
+        var (radius, turn) = Outline(dx / r, dy / r, derivatives);
         var bend = Math.Max(1, radius);
         var t = (radius - (sigma * sigma / (2 * bend)) - r) / sigma;
-        var part = t < -6 ? 0 : t > 6 ? 1 : 0.5 * SpecialFunctions.Erfc(-t / Math.Sqrt(2));
-        if (!derivatives.IsEmpty)
+        var density = Math.Exp(-t * t / 2) / Math.Sqrt(2 * Math.PI);
+        var byRadius = step * density / sigma;
+        derivatives[CentreX] = (byRadius * ((dx / r) + (turn * dy / (r * r)))) - unknowns[SlopeX];
+        derivatives[CentreY] = (byRadius * ((dy / r) - (turn * dx / (r * r)))) - unknowns[SlopeY];
+        derivatives[Radius] = byRadius;
+        derivatives[Blur] = -step * density * ((t / sigma) + (1 / bend));
+        derivatives[Step] = NormalTable.Below(t);
+        for (var i = Shape; i < unknowns.Length; i++)
         {
-            var density = Math.Abs(t) > 6 ? 0 : Math.Exp(-t * t / 2) / Math.Sqrt(2 * Math.PI);
-            var byRadius = unknowns[Step] * density / sigma;
-            derivatives[CentreX] = (byRadius * (cos + (slope * sin / r))) - unknowns[SlopeX];
-            derivatives[CentreY] = (byRadius * (sin - (slope * cos / r))) - unknowns[SlopeY];
-            derivatives[Radius] = byRadius;
-            derivatives[Blur] = -unknowns[Step] * density * ((t / sigma) + (1 / bend));
-            derivatives[Outside] = 1;
-            derivatives[Step] = part;
-            (derivatives[SlopeX], derivatives[SlopeY]) = (dx, dy);
-            for (var i = Shape; i < unknowns.Length; i++)
-            {
-                derivatives[i] *= byRadius;
-            }
+            derivatives[i] *= byRadius;
         }
 
-        return unknowns[Outside] + (unknowns[SlopeX] * dx) + (unknowns[SlopeY] * dy) + (unknowns[Step] * part);
+        light = unknowns[Outside] + slope + (step * derivatives[Step]);
+        return (0, unknowns.Length);
     }
 
     /// <summary>The model a step further.</summary>
@@ -125,5 +142,21 @@ internal sealed class EdgeModel
         moved[Blur] = Math.Clamp(moved[Blur], LeastBlur, Math.Max(LeastBlur, unknowns[Radius]));
         moved[Radius] = Math.Max(2, moved[Radius]);
         return new EdgeModel(moved, order);
+    }
+
+    // Radius of the outline and its change with the angle, in a direction given by cosine and sine; the waves themselves go where the shape's derivatives stand.
+    private (double Radius, double Turn) Outline(double cos, double sin, Span<double> waves)
+    {
+        var (radius, turn) = (unknowns[Radius], 0.0);
+        var (cosK, sinK) = (cos, sin);
+        for (var (k, at) = (2, Shape); k <= order; k++, at += 2)
+        {
+            (cosK, sinK) = ((cosK * cos) - (sinK * sin), (sinK * cos) + (cosK * sin));
+            radius += (unknowns[at] * cosK) + (unknowns[at + 1] * sinK);
+            turn += k * ((unknowns[at + 1] * cosK) - (unknowns[at] * sinK));
+            (waves[at], waves[at + 1]) = (cosK, sinK);
+        }
+
+        return (radius, turn);
     }
 }

@@ -3,9 +3,9 @@ namespace Foramen.Engine.Camera;
 /// <summary>The pixels of a band along an outline, every few of them where there are very many.</summary>
 internal sealed class EdgePixels
 {
-    private const double MostPixels = 60_000;
+    private const double MostPixels = 30_000;
 
-    private EdgePixels(int stride, double band, List<(float X, float Y, float Light)> pixels) => (Stride, Band, All) = (stride, band, pixels);
+    private EdgePixels(int stride, double band, (float X, float Y, float Light)[] pixels) => (Stride, Band, All) = (stride, band, pixels);
 
     /// <summary>From pixel taken to pixel taken, each way.</summary>
     public int Stride { get; }
@@ -14,7 +14,7 @@ internal sealed class EdgePixels
     public double Band { get; }
 
     /// <summary>Places of their middles, and their light.</summary>
-    public IReadOnlyList<(float X, float Y, float Light)> All { get; }
+    public (float X, float Y, float Light)[] All { get; }
 
     /// <summary>Part of them at the lightest or darkest code there is.</summary>
     public double ClippedPart { get; private init; }
@@ -25,7 +25,7 @@ internal sealed class EdgePixels
         // Wide enough for both levels to be seen beyond the blur, and for burrs.
         var radius = model.MeanRadius;
         var band = Math.Max((5 * model.Sigma) + 3, radius / 10);
-        var reach = 1.7 * (radius + band);
+        var reach = radius + model.Reach + band;
         var stride = Math.Max(1, (int)Math.Sqrt(4 * Math.PI * radius * band / MostPixels));
         var pixels = new List<(float X, float Y, float Light)>();
         var clipped = 0;
@@ -38,7 +38,10 @@ internal sealed class EdgePixels
             {
                 var (dx, dy) = (column + 0.5 - model.X, row + 0.5 - model.Y);
                 var r = double.Hypot(dx, dy);
-                if (r > reach || Math.Abs(r - radius) > (0.7 * radius) + band || Math.Abs(r - model.RadiusAt(Math.Atan2(dy, dx))) > band)
+
+                // The outline in this direction is asked for only where it decides.
+                var aside = Math.Abs(r - radius);
+                if (aside > band + model.Reach || (aside > band - model.Reach && Math.Abs(r - model.RadiusAt(Math.Atan2(dy, dx))) > band))
                 {
                     continue;
                 }
@@ -48,6 +51,6 @@ internal sealed class EdgePixels
             }
         }
 
-        return new EdgePixels(stride, band, pixels) { ClippedPart = clipped / Math.Max(1.0, pixels.Count) };
+        return new EdgePixels(stride, band, [.. pixels]) { ClippedPart = clipped / Math.Max(1.0, pixels.Count) };
     }
 }

@@ -90,7 +90,12 @@ internal static class HoleFinder
         var flags = bright
             ? Array.ConvertAll(blocks.Brightest, code => code > threshold)
             : Array.ConvertAll(blocks.Darkest, code => code < threshold);
+
+        // The plate, or what lies about it: no hole, and by far the most to look at.
+        bool IsGround(ConnectedCells box) => box.Count > blocks.Columns * blocks.Rows / 3
+            && (box.Left == 0 || box.Top == 0 || box.Right == blocks.Columns - 1 || box.Bottom == blocks.Rows - 1);
         return ConnectedCells.Of(flags, blocks.Columns, blocks.Rows)
+            .Where(box => !IsGround(box))
             .OrderByDescending(box => box.Count)
             .Take(MostExamined)
             .Select(box => RegionShape.Of(scan, box.Scaled(blocks.Side), threshold, bright))

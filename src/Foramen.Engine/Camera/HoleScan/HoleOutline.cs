@@ -47,7 +47,7 @@ internal sealed class HoleOutline
         {
             var angle = Math.Atan2(y - model.Y, x - model.X);
             var sector = (int)((angle < 0 ? angle + (2 * Math.PI) : angle) / (2 * Math.PI) * sectors) % sectors;
-            excess[sector] += (light - model.LightAt(x, y, default)) / model.Contrast;
+            excess[sector] += (light - model.LightAt(x, y)) / model.Contrast;
             counts[sector]++;
         }
 

@@ -3,19 +3,26 @@ namespace Foramen.Engine.Camera;
 /// <summary>Least squares with a dozen unknowns: sums of products, solved by Cholesky's method.</summary>
 internal sealed class NormalEquations(int count)
 {
-    private readonly double[,] products = new double[count, count];
+    // Row by row, the lower half.
+    private readonly double[] products = new double[count * count];
     private readonly double[] right = new double[count];
 
     /// <summary>Adds a residual with its derivatives by each unknown.</summary>
-    public void Add(ReadOnlySpan<double> derivatives, double residual, double weight)
+    /// <param name="derivatives">By every unknown; only those from <paramref name="first"/> to before <paramref name="end"/> are read.</param>
+    /// <param name="residual">What was seen less what the model says.</param>
+    /// <param name="weight">Its weight.</param>
+    /// <param name="first">First unknown that matters here.</param>
+    /// <param name="end">After the last one.</param>
+    public void Add(ReadOnlySpan<double> derivatives, double residual, double weight, int first, int end)
     {
-        for (var i = 0; i < derivatives.Length; i++)
+        for (var i = first; i < end; i++)
         {
             var scaled = weight * derivatives[i];
             right[i] += scaled * residual;
-            for (var j = 0; j <= i; j++)
+            var row = products.AsSpan(i * count, i + 1);
+            for (var j = first; j < row.Length; j++)
             {
-                products[i, j] += scaled * derivatives[j];
+                row[j] += scaled * derivatives[j];
             }
         }
     }
@@ -53,13 +60,13 @@ internal sealed class NormalEquations(int count)
         {
             for (var j = 0; j <= i; j++)
             {
-                var sum = products[i, j] * (i == j ? 1 + damping : 1);
+                var sum = products[(i * count) + j] * (i == j ? 1 + damping : 1);
                 for (var k = 0; k < j; k++)
                 {
                     sum -= factor[i, k] * factor[j, k];
                 }
 
-                if (i == j && !(sum > 1e-14 * products[i, i]))
+                if (i == j && !(sum > 1e-14 * products[(i * count) + i]))
                 {
                     return null;
                 }

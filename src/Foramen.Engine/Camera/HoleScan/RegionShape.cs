@@ -3,7 +3,7 @@ namespace Foramen.Engine.Camera;
 /// <summary>The shape of what stood out in a part of a scan, from its own pixels; every few of them where it is large.</summary>
 internal static class RegionShape
 {
-    private const int MostSamples = 400;
+    private const int MostSamples = 240;
 
     /// <summary>The largest region beyond the threshold within some bounds and a little around them; null if there is none.</summary>
     public static HoleCandidate? Of(ScanImage scan, ConnectedCells bounds, byte threshold, bool bright)

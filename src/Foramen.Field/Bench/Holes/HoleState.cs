@@ -101,6 +101,25 @@ public sealed class HoleState(IPictures pictures, JournalSession session, Ulid c
         }
     }
 
+    /// <summary>Works out what the hole does in the camera: some seconds in a browser, because the best hole is searched for.</summary>
+    public void Compare()
+    {
+        if (Measured is not { } hole)
+        {
+            return;
+        }
+
+        try
+        {
+            var box = Camera!.ToCamera();
+            Consequence = HoleConsequence.Of(box, hole.ToHole(box.Hole.EdgeThickness), Light);
+        }
+        catch (RefusalException e)
+        {
+            ScanMessage = e.Message;
+        }
+    }
+
     /// <summary>Writes the hole into the journal: the camera's next version.</summary>
     /// <exception cref="RefusalException">A value the journal refuses.</exception>
     /// <exception cref="StoreRefusedException">It could not be kept.</exception>
@@ -124,10 +143,7 @@ public sealed class HoleState(IPictures pictures, JournalSession session, Ulid c
     {
         try
         {
-            var measured = HoleMeter.Measure(scan!, scale);
-            var box = Camera!.ToCamera();
-            Consequence = HoleConsequence.Of(box, measured.ToHole(box.Hole.EdgeThickness), Light);
-            Measured = measured;
+            Measured = HoleMeter.Measure(scan!, scale);
         }
         catch (RefusalException e)
         {
