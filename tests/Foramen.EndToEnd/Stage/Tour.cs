@@ -51,6 +51,7 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         }
 
         await StripAsync();
+        await CameraBenchAsync();
         await page.OpenAsync("/sheet/new");
         await page.GetByLabel("Box A").CheckAsync();
         await page.GetByLabel("direct-positive").CheckAsync();
@@ -76,6 +77,30 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await page.PressAsync("Write it down");
         await page.Locator(".chart .band").WaitForAsync();
         await look("bench-strips");
+    }
+
+    private async Task CameraBenchAsync()
+    {
+        async Task OpenAsync(string link)
+        {
+            await page.OpenAsync("/bench");
+            await page.Locator("a.gear").Filter(new() { HasText = "Box A" }).First.ClickAsync();
+            await page.GetByRole(AriaRole.Link, new() { Name = link }).ClickAsync();
+        }
+
+        await OpenAsync("Measure the hole on a scan");
+        await page.Locator("#hole-scan").SetInputFilesAsync(Path.Combine(Repository.Root, "demo", "scans", "hole.png"));
+        await page.Locator("#hole-dpi").FillAsync("4800");
+        await page.PressAsync("Measure");
+        await page.Locator("path.found").First.WaitForAsync();
+        await look("bench-hole");
+        await OpenAsync("Sighting marks for the box");
+        await page.Locator(".template svg").WaitForAsync();
+        await look("bench-marks");
+        await OpenAsync("A mask for the tray");
+        await page.Locator("#mask-text").FillAsync("CANAL 7");
+        await page.Locator(".template svg").WaitForAsync();
+        await look("bench-mask");
     }
 
     private async Task LightAsync()
