@@ -18,7 +18,7 @@ public static partial class Words
         public const string Flash = "Flash before it";
         public const string NoFlash = "no flash";
         public const string Odds = "Odds of a keeper";
-        public const string OddsWhy = "A keeper has every tone that matters inside its band, and nothing cut off, blurred or spoilt. The odds come from what is known of paper, meter, light, hole and bath; most spreads are assumptions until your own sheets say otherwise.";
+        public const string OddsWhy = "A keeper has every tone that matters inside its band. Nothing in it is cut off, blurred or spoilt. The odds come from what is known of paper, meter, light, hole and bath; most spreads are assumptions until your own sheets say otherwise.";
         public const string Recommended = "Back to the recommendation";
         public const string Keep = "Keep this plan";
         public const string Tones = "How the tones come out";
