@@ -1,3 +1,5 @@
+using Foramen.Engine.Quantities;
+
 namespace Foramen.Engine.Learning;
 
 /// <summary>
@@ -87,7 +89,7 @@ internal sealed class LaplaceFit
             }
         }
 
-        var moved = SymmetricMatrix.Solve(SymmetricMatrix.Factor(less), right);
+        var moved = SymmetricMatrix.Solve(Factor(less), right);
         var sum = 0.0;
         for (var i = 0; i < loads.Length; i++)
         {
@@ -96,6 +98,9 @@ internal sealed class LaplaceFit
 
         return sum;
     }
+
+    private static double[,] Factor(double[,] matrix)
+        => SymmetricMatrix.Factor(matrix) ?? throw new RefusalException("The evidence cannot be weighed together; a spread among it is far too small.");
 
     private static double WorthOf(Evidence evidence, DateTimeOffset asOf, PriorBeliefs prior)
         => Math.Pow(0.5, Math.Max(0, (asOf - evidence.At).TotalDays) / prior.HalfLifeDays);
@@ -111,7 +116,7 @@ internal sealed class LaplaceFit
         for (var step = 0; step < MostSteps; step++)
         {
             Gather(gradient);
-            var lower = SymmetricMatrix.Factor(information);
+            var lower = Factor(information);
             Covariance = SymmetricMatrix.Inverse(lower);
             var move = SymmetricMatrix.Solve(lower, gradient);
             var largest = 0.0;
@@ -133,7 +138,7 @@ internal sealed class LaplaceFit
         }
 
         Gather(gradient);
-        Covariance = SymmetricMatrix.Inverse(SymmetricMatrix.Factor(information));
+        Covariance = SymmetricMatrix.Inverse(Factor(information));
     }
 
     private double Scale(double worth, Func<EvidenceRow, (double Squares, double Count)> sums)

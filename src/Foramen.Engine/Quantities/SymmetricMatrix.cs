@@ -1,13 +1,13 @@
-using Foramen.Engine.Quantities;
-
-namespace Foramen.Engine.Learning;
+namespace Foramen.Engine.Quantities;
 
 /// <summary>Cholesky's factorisation for the small symmetric systems of a fit; plain loops, because they are short and run in a browser too.</summary>
 internal static class SymmetricMatrix
 {
     /// <summary>L with L·Lᵀ the matrix; only the lower half is read and written.</summary>
-    /// <exception cref="RefusalException">Not positive definite: the evidence contains numbers that no fit can bear.</exception>
-    public static double[,] Factor(double[,] matrix)
+    /// <param name="matrix">The matrix.</param>
+    /// <param name="least">Part of a diagonal element that must remain of it; less is nothing but rounding.</param>
+    /// <returns>Null where the matrix is not positive definite.</returns>
+    public static double[,]? Factor(double[,] matrix, double least = 0)
     {
         var size = matrix.GetLength(0);
         var lower = new double[size, size];
@@ -21,16 +21,12 @@ internal static class SymmetricMatrix
                     sum -= lower[i, k] * lower[j, k];
                 }
 
-                if (i != j)
+                if (i == j && !(sum > least * matrix[i, i]))
                 {
-                    lower[i, j] = sum / lower[j, j];
+                    return null;
                 }
-                else
-                {
-                    lower[i, i] = sum > 0
-                        ? Math.Sqrt(sum)
-                        : throw new RefusalException("The evidence cannot be weighed together; a spread among it is far too small.");
-                }
+
+                lower[i, j] = i == j ? Math.Sqrt(sum) : sum / lower[j, j];
             }
         }
 
