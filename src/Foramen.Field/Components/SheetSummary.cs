@@ -32,7 +32,7 @@ public sealed record SheetSummary(
             gear,
             state,
             Words.Steps.Name(step == SheetStep.Done ? SheetStep.Judge : step).ToLowerInvariant(),
-            sheet.Scans.IsEmpty ? sheet.Photograph?.Body.ContentHash : sheet.Scans[^1].Body.ContentHash,
+            sheet.PictureHash,
             sheet.Frame?.Body.Orientation == SheetOrientation.Upright,
             Running.Is(sheet));
     }

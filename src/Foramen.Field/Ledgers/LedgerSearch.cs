@@ -1,5 +1,5 @@
 using Foramen.Field.Texts;
-using Foramen.Journal.Fold;
+using Foramen.Journal.Listing;
 
 namespace Foramen.Field.Ledgers;
 
@@ -34,5 +34,5 @@ public sealed record LedgerSearch(string Text = "", bool? Kept = null, LedgerGro
     };
 
     private static IEnumerable<string> Said(LedgerRow row)
-        => new[] { row.Name ?? Words.Sheets.Numbered(row.Number), row.Note, row.Outing, row.Place, row.Camera, row.Paper, row.Light }.OfType<string>();
+        => new[] { Words.Records.Name(row), row.Note, row.Outing, row.Place, row.Camera, row.Paper, row.Light }.OfType<string>();
 }

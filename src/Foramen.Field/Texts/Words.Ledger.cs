@@ -1,5 +1,5 @@
 using System.Globalization;
-using Foramen.Journal.Fold;
+using Foramen.Journal.Listing;
 
 namespace Foramen.Field.Texts;
 
@@ -54,6 +54,8 @@ public static partial class Words
 
         public static string Tally(IReadOnlyList<LedgerRow> rows)
             => string.Create(CultureInfo.CurrentCulture, $"{rows.Count(row => row.Keeper == true)} kept of {rows.Count(row => row.Keeper is not null)} judged");
+
+        public static string Name(LedgerRow row) => row.Name is { Length: > 0 } name ? name : Sheets.Numbered(row.Number);
 
         public static string Line(LedgerRow row) => string.Join(" · ", new[]
         {

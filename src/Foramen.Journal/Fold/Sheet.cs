@@ -48,6 +48,9 @@ public sealed record Sheet
     /// <summary>Scans and photographs of the print, oldest first.</summary>
     public ImmutableList<Stamped<ScanAdded>> Scans { get; init; } = [];
 
+    /// <summary>The picture that shows it best: the last scan or photograph of the print, or else the photograph of the subject; null where there is neither.</summary>
+    public string? PictureHash => Scans.IsEmpty ? Photograph?.Body.ContentHash : Scans[^1].Body.ContentHash;
+
     /// <summary>The entries that made it what it is, in order; without what is void.</summary>
     public ImmutableList<Ulid> History { get; init; } = [];
 

@@ -26,12 +26,10 @@ public static class SheetLesson
     {
         var judgement = sheet.Judgement ?? throw new RefusalException("It has not been judged.");
         var basis = BasisOf(ledger, sheet);
-        var given = GivenTime(sheet, basis.Paper.Failure);
-        var flash = basis.Flash.IsPossible ? sheet.Flashes.Sum(one => one.GivenSeconds ?? 0) : 0;
+        var exposure = GivenExposure(sheet, basis);
         var planner = new ExposurePlanner(PaperResponse.Of(basis.Paper, basis.Light), basis.Tones, basis.Flash, basis.Errors);
-        var exposure = new SheetExposure(given, Duration.FromSeconds(flash));
         var forecast = planner.Forecast(exposure);
-        var unflashed = flash > 0 ? planner.Forecast(exposure with { Flash = default }) : forecast;
+        var unflashed = exposure.Flash.Seconds > 0 ? planner.Forecast(exposure with { Flash = default }) : forecast;
         var tones = new List<ToneEvidence>();
         foreach (var said in judgement.Body.Tones ?? [])
         {
@@ -44,7 +42,7 @@ public static class SheetLesson
                     continue;
                 }
 
-                var share = flash > 0 ? Math.Clamp(1 - Math.Pow(2, unflashed.Tones[i].FromAim!.Value.Value - total.Value), 0, 1) : 0;
+                var share = exposure.Flash.Seconds > 0 ? Math.Clamp(1 - Math.Pow(2, unflashed.Tones[i].FromAim!.Value.Value - total.Value), 0, 1) : 0;
                 tones.Add(JudgedTones.ToEvidence(basis.Paper, forecast.Tones[i], Stops.FromValue(said.LighterByStops), LimitOf(said.Fate), flashShare: share));
                 break;
             }
@@ -62,7 +60,7 @@ public static class SheetLesson
             EvidenceKind.JudgedSheet,
             judgement.At,
             basis,
-            given,
+            exposure.Time,
             tones,
             losses.Any(loss => loss != SheetLoss.Other) ? null : judgement.Body.Keeper,
             upset);
@@ -88,8 +86,7 @@ public static class SheetLesson
         var paper = paperItem.Current.Body.ToPaper();
         var frame = sheet.Frame?.Body;
         var camera = cameraItem.At(sheet.Started!.Order).Body.ToCamera().TiltedTo(Angle.FromDegrees(frame?.AimTiltDegrees ?? 0));
-        var kelvin = sheet.Plan?.Body.LightKelvin ?? sheet.Tones.Select(tone => tone.Body.LightKelvin).FirstOrDefault(one => one is not null);
-        var light = LightColour.FromTemperature(ColourTemperature.FromKelvin(Math.Clamp(kelvin ?? 5503, 1500, 25_000)));
+        var light = LightColour.FromTemperature(ColourTemperature.FromKelvin(Math.Clamp(KelvinOf(sheet) ?? 5503, 1500, 25_000)));
         var projection = ProjectionOf(camera, sheet);
         var tones = sheet.Tones.Select(tone => Placed(tone.Body, camera, projection)).ToList();
         var flash = sheet.Plan?.Body.FlashLuminanceCandelasPerSquareMetre is { } surface
@@ -143,6 +140,16 @@ public static class SheetLesson
             ? Duration.FromSeconds(given)
             : throw new RefusalException("The times of its opening and closing make no exposure.");
     }
+
+    /// <summary>Time and flash that a sheet was given; no flash where none was possible in the scene as it is known.</summary>
+    /// <exception cref="RefusalException">As for <see cref="GivenTime"/>.</exception>
+    public static SheetExposure GivenExposure(Sheet sheet, PlanBasis basis) => new(
+        GivenTime(sheet, basis.Paper.Failure),
+        Duration.FromSeconds(basis.Flash.IsPossible ? sheet.Flashes.Sum(one => one.GivenSeconds ?? 0) : 0));
+
+    /// <summary>Colour temperature of the light of a sheet, K: as planned, or else as its tones were read; null where nobody said.</summary>
+    public static double? KelvinOf(Sheet sheet)
+        => sheet.Plan?.Body.LightKelvin ?? sheet.Tones.Select(tone => tone.Body.LightKelvin).FirstOrDefault(one => one is not null);
 
     /// <summary>What spoilt a judged sheet besides its tones.</summary>
     public static IReadOnlyList<SheetLoss> LossesOf(PrintJudged judgement) => judgement.Keeper

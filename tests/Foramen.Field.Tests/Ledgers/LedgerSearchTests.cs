@@ -1,6 +1,6 @@
 using Foramen.Field.Ledgers;
 using Foramen.Field.Texts;
-using Foramen.Journal.Fold;
+using Foramen.Journal.Listing;
 
 namespace Foramen.Field.Tests.Ledgers;
 

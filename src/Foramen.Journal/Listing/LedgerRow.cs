@@ -1,9 +1,10 @@
 using Foramen.Engine.Light;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Fold;
 using Foramen.Journal.Learning;
 
-namespace Foramen.Journal.Fold;
+namespace Foramen.Journal.Listing;
 
 /// <summary>A sheet as one line of the ledger: what was planned, what was done, how it came out. What was never written down is null.</summary>
 public sealed record LedgerRow
@@ -67,7 +68,6 @@ public sealed record LedgerRow
     {
         var started = sheet.Started?.Body;
         var outing = started?.Outing is { } id ? ledger.Outings.Find(id)?.Started?.Body : null;
-        var kelvin = sheet.Plan?.Body.LightKelvin ?? sheet.Tones.Select(tone => tone.Body.LightKelvin).FirstOrDefault(one => one is not null);
         var judged = sheet.Judgement?.Body;
         return new LedgerRow
         {
@@ -79,7 +79,7 @@ public sealed record LedgerRow
             Place = (started?.Place ?? outing?.Place) is { } place ? ledger.Places.Find(place)?.Body.Name : null,
             Camera = ledger.CameraOf(sheet)?.Body.Name,
             Paper = ledger.PaperOf(sheet)?.Body.Name,
-            Light = kelvin is >= 1500 and <= 25_000 ? SheetLesson.SkyOf(LightColour.FromTemperature(ColourTemperature.FromKelvin(kelvin.Value))) : null,
+            Light = SheetLesson.KelvinOf(sheet) is >= 1500 and <= 25_000 and var kelvin ? SheetLesson.SkyOf(LightColour.FromTemperature(ColourTemperature.FromKelvin(kelvin))) : null,
             PlannedSeconds = sheet.Plan?.Body.ExposureSeconds,
             FlashSeconds = sheet.Plan?.Body.FlashSeconds,
             Odds = sheet.Plan?.Body.Odds,

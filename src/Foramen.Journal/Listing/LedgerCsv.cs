@@ -1,8 +1,7 @@
 using System.Globalization;
 using System.Text;
-using Foramen.Journal.Fold;
 
-namespace Foramen.Journal.Exchange;
+namespace Foramen.Journal.Listing;
 
 /// <summary>
 /// The ledger as comma-separated values (RFC 4180) with a line of names, UTF-8; numbers and times in the invariant culture, units in the names. A text that a

@@ -3,8 +3,9 @@ using CsvHelper;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Fold;
+using Foramen.Journal.Listing;
 
-namespace Foramen.Journal.Tests.Exchange;
+namespace Foramen.Journal.Tests.Listing;
 
 /// <summary>The table is read back by another library (CsvHelper), not by our own code.</summary>
 public sealed class LedgerCsvTests
