@@ -23,8 +23,18 @@ public sealed class HoleState(IPictures pictures, JournalSession session, Ulid c
     /// <summary>The camera as last described; null where the journal knows none of this id.</summary>
     public CameraDefinition? Camera => session.Ledger.Cameras.Find(camera)?.Current.Body;
 
-    /// <summary>The resolution as typed, pixels to the inch of the whole scan.</summary>
-    public string DotsPerInch { get; set; } = "";
+    /// <summary>The resolution as typed, pixels to the inch of the whole scan. Another one makes what was measured void.</summary>
+    public string DotsPerInch
+    {
+        get;
+        set
+        {
+            if (value != field)
+            {
+                (field, Measured, Consequence) = (value, null, null);
+            }
+        }
+    } = "";
 
     /// <summary>Whether a scan is here.</summary>
     public bool HasScan => scan is not null;
