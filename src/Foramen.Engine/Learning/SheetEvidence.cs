@@ -32,7 +32,7 @@ public static class SheetEvidence
             SheetsInBottle = basis.Conditions.SheetsInBottle,
             LabelSpread = basis.Conditions.LabelSpread,
             FailureSpread = basis.Conditions.FailureSpread,
-            Doublings = Math.Log2(Math.Max(1, given.Seconds) / Math.Max(1, basis.Paper.SpeedFoundAt.Seconds)),
+            Doublings = basis.Paper.DoublingsTo(given),
             Scatter = upset ? Stops.RootSumSquare(basis.Scatter, Upset) : basis.Scatter,
             Kept = kept,
             Tones = tones,

@@ -56,7 +56,10 @@ public sealed record PhotographicPaper
     /// A paper calibrated at two minutes owes nothing to failure at two minutes.
     /// </summary>
     public Stops FailureSpread(Duration time)
-        => Stops.FromValue(FailureSpreadPerDoubling * Math.Abs(Math.Log2(Math.Max(1, time.Seconds) / Math.Max(1, SpeedFoundAt.Seconds))));
+        => Stops.FromValue(FailureSpreadPerDoubling * Math.Abs(DoublingsTo(time)));
+
+    /// <summary>Doublings from the time that the speed was found at to another; negative for a shorter one. Below a second nothing fails, so a second is the least that counts.</summary>
+    public double DoublingsTo(Duration time) => Math.Log2(Math.Max(1, time.Seconds) / Math.Max(1, SpeedFoundAt.Seconds));
 
     /// <summary>
     /// Uncertainty from the colour of the light: a quarter of the stops between this light and the light of the speed (box sensitivities are good

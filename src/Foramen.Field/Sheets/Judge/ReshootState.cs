@@ -51,12 +51,11 @@ public sealed class ReshootState
         {
             var ledger = state.Session.Ledger;
             var basis = SheetLesson.BasisOf(ledger, sheet);
-            var given = SheetLesson.GivenTime(sheet, basis.Paper.Failure);
-            var flash = basis.Flash.IsPossible ? sheet.Flashes.Sum(one => one.GivenSeconds ?? 0) : 0;
-            var doublings = Math.Log2(Math.Max(1, given.Seconds) / Math.Max(1, basis.Paper.SpeedFoundAt.Seconds));
+            var given = SheetLesson.GivenExposure(sheet, basis);
+            var doublings = basis.Paper.DoublingsTo(given.Time);
             var after = lessons.Beliefs;
             var before = after.Without(judged.Order.Id.ToString());
-            return new ReshootState(after.Plan(basis), new SheetExposure(given, Duration.FromSeconds(flash)), judged.Body, lessons, bag)
+            return new ReshootState(after.Plan(basis), given, judged.Body, lessons, bag)
             {
                 Before = Pair(before.Expect(basis.Conditions, doublings)),
                 After = Pair(after.Expect(basis.Conditions, doublings)),

@@ -223,9 +223,8 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
 
     private void Explain()
     {
-        var paper = Scene!.Response.Paper;
-        var doublings = Math.Log2(Math.Max(1, Recommended!.Exposure.Time.Seconds) / Math.Max(1, paper.SpeedFoundAt.Seconds));
-        var (mean, spread) = lessons.Beliefs.Expect(plan!.Basis.Conditions, doublings);
+        var doublings = plan!.Basis.Paper.DoublingsTo(Recommended!.Exposure.Time);
+        var (mean, spread) = lessons.Beliefs.Expect(plan.Basis.Conditions, doublings);
         Expected = (mean.Value, spread.Value);
         Why = LessonLine.Of(sheet.Session.Ledger, lessons.All, lessons.Beliefs, plan.Basis.Conditions, doublings);
     }
