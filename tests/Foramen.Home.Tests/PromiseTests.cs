@@ -1,4 +1,4 @@
-using System.Reflection;
+using Foramen.TestKit;
 
 namespace Foramen.Home.Tests;
 
@@ -7,17 +7,5 @@ public class PromiseTests
 {
     [Fact]
     public void Every_promise_of_Home_has_a_test_and_every_id_a_promise()
-    {
-        var promised = File.ReadLines(Path.Combine(AppContext.BaseDirectory, "promises.md"))
-            .Select(line => line.Split('|', StringSplitOptions.TrimEntries))
-            .Where(cells => cells.Length == 7 && cells[5] == "Home")
-            .Select(cells => cells[1]);
-        var tested = typeof(PromiseTests).Assembly.GetTypes()
-            .SelectMany(type => type.GetMethods())
-            .SelectMany(method => method.GetCustomAttributes<TraitAttribute>())
-            .Where(trait => trait.Name == "Promise")
-            .Select(trait => trait.Value)
-            .Distinct();
-        Assert.Equal(promised.Order(), tested.Order());
-    }
+        => Assert.Equal(Promises.Stated("Home"), Promises.Tested(typeof(PromiseTests).Assembly));
 }

@@ -1,4 +1,4 @@
-using System.Reflection;
+using Foramen.TestKit;
 
 namespace Foramen.Journal.Tests;
 
@@ -7,17 +7,5 @@ public class PromiseTests
 {
     [Fact]
     public void Every_promise_of_the_journal_has_a_test_and_every_id_a_promise()
-    {
-        var promised = File.ReadLines(Path.Combine(AppContext.BaseDirectory, "promises.md"))
-            .Select(line => line.Split('|', StringSplitOptions.TrimEntries))
-            .Where(cells => cells.Length == 7 && cells[5] == "Journal")
-            .Select(cells => cells[1]);
-        var tested = typeof(PromiseTests).Assembly.GetTypes()
-            .SelectMany(type => type.GetMethods())
-            .SelectMany(method => method.GetCustomAttributes<TraitAttribute>())
-            .Where(trait => trait.Name == "Promise")
-            .Select(trait => trait.Value)
-            .Distinct();
-        Assert.Equal(promised.Order(), tested.Order());
-    }
+        => Assert.Equal(Promises.Stated("Journal"), Promises.Tested(typeof(PromiseTests).Assembly));
 }

@@ -7,6 +7,7 @@ using Foramen.Field.Texts;
 using Foramen.Field.Time;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Exchange;
+using Foramen.Journal.Fold;
 using Foramen.Journal.Sync;
 
 namespace Foramen.Field.Homes;
@@ -23,6 +24,7 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
     private static readonly TimeSpan Often = TimeSpan.FromSeconds(30);
 
     private readonly SyncDevice device = new(session);
+    private (Ledger Ledger, IReadOnlyList<string> Hashes)? pictures;
     private ITimer? timer;
     private KeptTie tie = new("", 0, "", null);
     private bool started;
@@ -197,13 +199,7 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
 
     private async Task PicturesAsync()
     {
-        // The newest first: those are looked at.
-        var spoken = session.Ledger.Entries.InOrder.Reverse().Select(item => item.Entry.ReadBody().Body switch
-        {
-            PhotographAdded photograph => photograph.ContentHash,
-            ScanAdded scan => scan.ContentHash,
-            _ => null,
-        }).OfType<string>().Distinct().ToList();
+        var spoken = Spoken();
         var here = await link.KeptPicturesAsync(spoken);
         foreach (var hash in spoken.Take(MostPicturesAtOnce).Except(here))
         {
@@ -228,6 +224,22 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
                 }
             }
         }
+    }
+
+    // The pictures that the journal speaks of, the newest first: those are looked at. Read anew only when the journal has changed.
+    private IReadOnlyList<string> Spoken()
+    {
+        if (pictures is not { } known || !ReferenceEquals(known.Ledger, session.Ledger))
+        {
+            pictures = known = (session.Ledger, [.. session.Ledger.Entries.InOrder.Reverse().Select(item => item.Entry.ReadBody().Body switch
+            {
+                PhotographAdded photograph => photograph.ContentHash,
+                ScanAdded scan => scan.ContentHash,
+                _ => null,
+            }).OfType<string>().Distinct()]);
+        }
+
+        return known.Hashes;
     }
 
     private Task KeepAsync(SyncMark mark)

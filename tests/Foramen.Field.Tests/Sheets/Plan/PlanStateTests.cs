@@ -1,9 +1,7 @@
 using Foramen.Field.Learning;
 using Foramen.Field.Sheets;
-using Foramen.Field.Sheets.Meter;
 using Foramen.Field.Sheets.Plan;
 using Foramen.Field.Tests.TestKit;
-using Foramen.Journal.Bodies;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Foramen.Field.Tests.Sheets.Plan;
@@ -73,17 +71,5 @@ public sealed class PlanStateTests : IDisposable
         Assert.Null(plan.Forecast);
     }
 
-    private async Task<(SheetState Sheet, PlanState Plan)> OpenAsync()
-    {
-        var sheet = await field.LoadedSheetAsync();
-        await ScenePictures.AddAsync(field, sheet);
-        var scenes = field.Services.GetRequiredService<SheetScene>();
-        var meter = new MeterState(sheet, scenes);
-        await meter.LoadAsync();
-        await meter.ReadPlaceAsync(0.25, 0.5, "wall", WantedRendering.Mid);
-        await meter.ReadPlaceAsync(0.75, 0.5, "quay", WantedRendering.TexturedHighlight);
-        var plan = new PlanState(sheet, scenes, field.Services.GetRequiredService<Lessons>());
-        await plan.LoadAsync();
-        return (sheet, plan);
-    }
+    private Task<(SheetState Sheet, PlanState Plan)> OpenAsync() => JudgedSheets.PlannedAsync(field);
 }
