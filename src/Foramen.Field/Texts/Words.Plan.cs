@@ -26,6 +26,9 @@ public static partial class Words
         public const string FlashAtHint = "Meter the surface and type the reading. Never point at the sun.";
         public const string Assumed = "assumed: a white card in the light of the mid-tone";
         public const string Two = "A second sheet?";
+        public const string Mask = "Mask in the light";
+        public const string NoMask = "none";
+        public const string MaskOnly = "The mask is in the print only; odds and tones are worked out without it.";
         public const string Lost = "What is lost";
 
         public static string TimeShown(double seconds)
@@ -54,6 +57,10 @@ public static partial class Words
         };
 
         public static string Density(double density, double spread) => string.Create(CultureInfo.CurrentCulture, $"density {density:0.00} ± {spread:0.00}");
+
+        public static string Held(bool mirrored) => mirrored
+            ? "As you will hold it: a direct positive shows the scene mirrored, left for right."
+            : "As you will hold it: the print made from the negative.";
 
         public static string Unknown(double share) => string.Create(CultureInfo.CurrentCulture, $"{100 * share:0}\u00A0% of the sheet lies outside the photograph and is hatched.");
 

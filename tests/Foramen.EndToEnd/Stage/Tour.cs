@@ -97,7 +97,7 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await OpenAsync("Sighting marks for the box");
         await page.Locator(".template svg").WaitForAsync();
         await look("bench-marks");
-        await OpenAsync("A mask for the tray");
+        await OpenAsync("A mask");
         await page.Locator("#mask-text").FillAsync("CANAL 7");
         await page.Locator(".template svg").WaitForAsync();
         await look("bench-mask");

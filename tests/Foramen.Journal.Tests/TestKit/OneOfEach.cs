@@ -115,6 +115,7 @@ internal static class OneOfEach
         new MaskDefined
         {
             Mask = Mask,
+            Camera = Camera,
             Definition = new MaskDefinition
             {
                 Name = "date", Shape = "text", Text = "20 JUNE", Path = "M0 0H10V10Z", HeightOverWidth = 0.5, WidthMillimetres = 30, XMillimetres = 40, YMillimetres = -44,

@@ -1,3 +1,4 @@
+using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
 using Foramen.Field.Settings;
@@ -30,14 +31,37 @@ public sealed class MaskForm(UnitSystem units)
     /// <summary>Above the print's middle.</summary>
     public string Up { get; set; } = "0";
 
+    /// <summary>Whether it lies outside, before the hole; in a tray before the paper otherwise.</summary>
+    public bool BeforeHole { get; set; }
+
     /// <summary>From the paper to the tray.</summary>
     public string Tray { get; set; } = Lengths.Bare(5, units);
+
+    /// <summary>From the hole outwards.</summary>
+    public string Outside { get; set; } = Lengths.Bare(60, units);
 
     /// <summary>Whether light passes inside the shape instead of being held back there.</summary>
     public bool Window { get; set; }
 
     /// <summary>What is wrong, by field.</summary>
     public Dictionary<string, string> Messages { get; } = [];
+
+    /// <summary>Takes the paths out of an SVG file; what is wrong with it stands beside the path, which stays as it was.</summary>
+    public void TakeSvg(ReadOnlyMemory<byte> file)
+    {
+        try
+        {
+            Path = SvgPathFile.PathData(file);
+            FileMessage = null;
+        }
+        catch (RefusalException e)
+        {
+            FileMessage = e.Message;
+        }
+    }
+
+    /// <summary>What is wrong with the SVG file last chosen.</summary>
+    public string? FileMessage { get; private set; }
 
     /// <summary>The mask; null where something is wrong, and then <see cref="Messages"/> says what.</summary>
     public MaskDefinition? Read()
@@ -56,8 +80,10 @@ public sealed class MaskForm(UnitSystem units)
             XMillimetres = Signed(nameof(Right), Right, "the way to the right"),
             YMillimetres = Signed(nameof(Up), Up, "the way up"),
             Sense = Window ? "passes" : "blocks",
-            Place = "tray",
-            DistanceMillimetres = Length(nameof(Tray), Tray, 0, 2000, "the distance from tray to paper"),
+            Place = BeforeHole ? "beforeHole" : "tray",
+            DistanceMillimetres = BeforeHole
+                ? Length(nameof(Outside), Outside, 0.5, 2000, "the distance from the hole to the mask")
+                : Length(nameof(Tray), Tray, 0, 2000, "the distance from tray to paper"),
         };
         if (Messages.Count > 0)
         {

@@ -7,7 +7,9 @@ using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 using Foramen.Field.Learning;
+using Foramen.Journal;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Kit;
 using Foramen.Journal.Learning;
 
 namespace Foramen.Field.Sheets.Plan;
@@ -23,6 +25,7 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
 
     private LearnedPlan? plan;
     private PaperResponse? response;
+    private SheetImage? image;
     private PredictedPrint? print;
     private byte[] greys = [];
 
@@ -61,6 +64,20 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
 
     /// <summary>Whether there is a print to draw.</summary>
     public bool HasPrint => print is not null;
+
+    /// <summary>Masks kept for the sheet's camera, or for any.</summary>
+    public IReadOnlyList<MaskDefined> Masks => [.. sheet.Session.Ledger.Masks.All
+        .Select(mask => mask.Body)
+        .Where(mask => mask.Camera is null || mask.Camera == sheet.Sheet?.Started?.Body.Camera)];
+
+    /// <summary>The mask that the print is predicted with; none unless chosen.</summary>
+    public Ulid? Mask { get; private set; }
+
+    /// <summary>Why a mask cannot be used, in a sentence.</summary>
+    public string? MaskMessage { get; private set; }
+
+    /// <summary>Whether the print shows the subject mirrored, left for right, because the sheet itself will.</summary>
+    public bool IsMirrored => response is not null && PrintMask.IsMirrored(response.Paper.Kind);
 
     /// <summary>Size of the predicted print, pixels.</summary>
     public (int Width, int Height) PrintSize => print is null ? (0, 0) : (print.Width, print.Height);
@@ -103,11 +120,30 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
         }
 
         var light = PaperLight.Of(scene.Response.Light.ToSpectrum(), scene.Response.Paper.Sensitivity);
-        var image = SheetImage.Make(
-            LuminanceMap.AsPaperSees(photograph, scene.Sight), projection, LongSide, PointSpread.Of(projection.Camera, light));
-        print = PredictedPrint.Expose(
-            image, response!.Paper.Curve, PrintExposure.Of(response, Exposure, plan!.Flash), new PrintLook { WhiteIsPaper = true });
+        image = SheetImage.Make(LuminanceMap.AsPaperSees(photograph, scene.Sight), projection, LongSide, PointSpread.Of(projection.Camera, light));
+        print = Expose(image);
         greys = new byte[print.Width * print.Height];
+    }
+
+    /// <summary>Predicts the print with a mask in the light, or with none. One that cannot be used changes nothing and <see cref="MaskMessage"/> says why.</summary>
+    public void UseMask(Ulid? mask)
+    {
+        MaskMessage = null;
+        if (image is null)
+        {
+            return;
+        }
+
+        try
+        {
+            var definition = mask is null ? null : Masks.Single(one => one.Mask == mask).Definition;
+            print = Expose(definition is null ? image : image.Masked(definition.ToMask(), response!.Paper.Kind));
+            Mask = mask;
+        }
+        catch (RefusalException refusal)
+        {
+            MaskMessage = refusal.Message;
+        }
     }
 
     /// <summary>The print as it stands, 8-bit grey in rows from the top.</summary>
@@ -212,6 +248,10 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
         ToneOutcome.Blocked => ToneFate.Blocked,
         _ => ToneFate.AsWanted,
     };
+
+    // As the sheet or its print will be held: masks read right on that, and a direct positive is mirrored.
+    private PredictedPrint Expose(SheetImage light) => PredictedPrint.Expose(
+        light, response!.Paper.Curve, PrintExposure.Of(response, Exposure, plan!.Flash), new PrintLook { WhiteIsPaper = true, IsMirrored = IsMirrored });
 
     private double Threshold => FlashEffect.Threshold(response!.Paper.Curve).LuxSeconds;
 

@@ -2,6 +2,9 @@ using Foramen.Field.Learning;
 using Foramen.Field.Sheets;
 using Foramen.Field.Sheets.Plan;
 using Foramen.Field.Tests.TestKit;
+using Foramen.Journal;
+using Foramen.Journal.Bodies;
+using Foramen.Journal.Kit;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace Foramen.Field.Tests.Sheets.Plan;
@@ -45,6 +48,48 @@ public sealed class PlanStateTests : IDisposable
         var time = plan.Exposure.Time.Seconds;
         plan.Reset();
         Assert.True(plan.Exposure.Time.Seconds < time);
+    }
+
+    // A direct positive is mirrored in the hand, and a mask reads right there: what is kept to the right of the middle darkens the right of the print, where no light falls.
+    [Fact]
+    public async Task The_print_is_as_it_will_be_held_with_a_chosen_mask_in_the_light()
+    {
+        var (sheet, plan) = await OpenAsync();
+        plan.PreparePrint();
+        Assert.True(plan.IsMirrored);
+        Assert.Null(plan.Mask);
+        var mask = await KeepAsync(sheet, sheet.Sheet!.Started!.Body.Camera, 5);
+        await KeepAsync(sheet, field.Session.NewId(), 5);
+        Assert.Equal(mask, Assert.Single(plan.Masks).Mask);
+        var (width, height) = plan.PrintSize;
+        int right = (height / 2 * width) + (3 * width / 4), left = (height / 2 * width) + (width / 4);
+        plan.TryTime(plan.Exposure.Time.Seconds * 4);
+        var before = plan.Draw().ToArray();
+        plan.UseMask(mask);
+        var after = plan.Draw().ToArray();
+        Assert.True(after[right] < before[right] - 10);
+        Assert.Equal(before[left], after[left]);
+        plan.UseMask(null);
+        Assert.Equal(before, plan.Draw().ToArray());
+    }
+
+    [Fact]
+    public async Task A_mask_that_cannot_lie_there_is_said_and_changes_nothing()
+    {
+        var (sheet, plan) = await OpenAsync();
+        plan.PreparePrint();
+        var mask = await KeepAsync(sheet, null, 1500);
+        plan.UseMask(mask);
+        Assert.Contains("nearer to the paper", plan.MaskMessage, StringComparison.Ordinal);
+        Assert.Null(plan.Mask);
+    }
+
+    private static async Task<Ulid> KeepAsync(SheetState sheet, Ulid? camera, double distance)
+    {
+        var id = sheet.Session.NewId();
+        var ellipse = new MaskDefinition { Name = "a disc", Shape = "ellipse", WidthMillimetres = 20, XMillimetres = sheet.Camera!.SheetWidthMillimetres / 4, DistanceMillimetres = distance };
+        Assert.True(await sheet.WriteAsync(new MaskDefined { Mask = id, Camera = camera, Definition = ellipse }));
+        return id;
     }
 
     [Fact]
