@@ -5,6 +5,7 @@ using SkiaSharp;
 var directory = args.Length > 0 ? args[0] : ".";
 Directory.CreateDirectory(Path.Combine(directory, "scans"));
 HoleScan.Write(Path.Combine(directory, "scans", "hole.png"));
+StripScan.Write(Path.Combine(directory, "scans", "strip.jpg"));
 if (args.Contains("scans"))
 {
     return;

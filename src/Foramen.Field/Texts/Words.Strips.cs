@@ -14,6 +14,9 @@ public static partial class Words
         public const string Read = "Read the strip";
         public const string Unknown = "The journal knows no such strip.";
         public const string UnknownBox = "The journal knows no such box of paper.";
+        public const string Purpose = "It is for";
+        public const string ForCurve = "speed and contrast";
+        public const string ForFlash = "the flash";
         public const string LightFrom = "The light falls";
         public const string ThroughHole = "through the hole";
         public const string UnderLamp = "straight on it";
@@ -43,6 +46,7 @@ public static partial class Words
         public const string By = "Read with";
         public const string GreyScale = "a grey scale";
         public const string Densitometer = "a densitometer";
+        public const string AScan = "a scan";
         public const string Masked = "Masked, no light";
         public const string Nothing = "Nothing is typed yet; say at least three densities, or what the eye found.";
         public const string Write = "Write it down";
@@ -59,6 +63,9 @@ public static partial class Words
         public const string Next = "What strip next";
         public const string FirstStrip = "Make a first strip: eight patches half a stop apart, around the time you would have given.";
         public const string ForFailure = "To tell failure from speed:";
+        public const string FailureIs = "Failure exponent";
+        public const string Advising = "Looking for the most telling strip…";
+        public const string PlanForFailure = "Plan that dimmer strip";
         public const string OnBench = "Test strips";
 
         public static string Before(StripWay way) => "Keep one more patch masked from all light. " + (way == StripWay.Uncovering
@@ -88,7 +95,18 @@ public static partial class Words
 
         public static string RangeWhy(double range) => $"R {Number(range, 0)}: from the first tone that shows to nine tenths of full black, by ISO 6846 (mirrored for direct-positive paper).";
 
-        public static string Failure(FailureEstimate failure) => (failure.IsAssumed ? "Failure is still assumed, because strips in one light cannot tell it: " : "Failure, as your strips say: ") + failure.Law.Describe();
+        public static string FailureLaw(FailureEstimate failure) => failure.Law is SchwarzschildFailure law ? $"p {Number(law.Exponent, 2)}" : failure.Law.Describe();
+
+        public static string FailureFrom(FailureEstimate failure) => failure.IsAssumed ? "assumed" : "by your strips";
+
+        public static string? FailureSpread(FailureEstimate failure) => failure.Law is SchwarzschildFailure ? Number(failure.SpreadPerDoubling, 3) : null;
+
+        public static string Failure(FailureEstimate failure) => (failure switch
+        {
+            { IsAssumed: false } => "Your strips in different light say it: ",
+            { HasSeveralLights: true } => "It is still assumed: your strips are in different light, but do not tell it well enough yet. ",
+            _ => "It is still assumed, because strips in one light cannot tell failure from speed. ",
+        }) + failure.Law.Describe();
 
         public static string Of(StripRecord strip)
         {

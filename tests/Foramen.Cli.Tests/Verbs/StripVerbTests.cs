@@ -75,6 +75,32 @@ public sealed class StripVerbTests : IDisposable
         Assert.Equal(Math.Pow(8, 1 / 0.9), (double)shade["advisedSeconds"]! / (double)sun["advisedSeconds"]!, 0.02);
     }
 
+    // What was drawn: 0.09 + 1.81/(1 + (t/55 s)^2.1), under uneven light, flare and dust; the documented command.
+    [Fact]
+    public async Task The_demo_scan_gives_the_densities_it_was_drawn_with()
+    {
+        var path = Path.Combine(directory.FullName, "scanned.json");
+        Assert.Equal(0, (await PromptRun.OfAsync([.. DemoScan, "--corners", "110,60 580,72 576,222 106,210", "--save", path])).ExitCode);
+        var densities = JsonNode.Parse(await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken))!["densities"]!.AsArray().Select(density => (double)density!).ToList();
+        Assert.Equal(8, densities.Count);
+        for (var i = 0; i < densities.Count; i++)
+        {
+            var drawn = 0.09 + (1.81 / (1 + Math.Pow(8 * Math.Pow(2, i) / 55, 2.1)));
+            Assert.Equal(drawn, densities[i], 0.02 + (0.03 * drawn));
+        }
+    }
+
+    [Theory]
+    [InlineData("upside down or mirrored", "576,222 106,210 110,60 580,72")]
+    [InlineData("mirrored", "580,72 110,60 106,210 576,222")]
+    [InlineData("border", "110,60 900,72 896,222 106,210")]
+    public async Task A_scan_the_wrong_way_round_is_refused(string containing, string corners)
+    {
+        var path = Path.Combine(directory.FullName, "scanned.json");
+        (await PromptRun.OfAsync([.. DemoScan, "--corners", corners, "--save", path])).IsRefused(containing);
+        Assert.False(File.Exists(path));
+    }
+
     [Theory]
     [InlineData("without a unit", "plan", "--first", "8")]
     [InlineData("by hand", "plan", "--first", "2s", "--step", "0.33")]
@@ -95,6 +121,12 @@ public sealed class StripVerbTests : IDisposable
         (await PromptRun.OfAsync(["strip", .. arguments])).IsRefused(containing);
         Assert.False(File.Exists("x.json"));
     }
+
+    private static string[] DemoScan =>
+    [
+        "strip", "read", "--meter", "EV 13", "--camera", PromptRun.Kit("box-a.json"), "--times", "8s 16s 32s 64s 128s 256s 512s 1024s", "--paper-kind", "directPositive",
+        "--scan", Path.Combine(AppContext.BaseDirectory, "demo", "strip.jpg"), "--known", "0.2,0,1,0.14=0.09; -0.13,0.3,-0.04,0.9=1.90", "--white-edge", "0.143",
+    ];
 
     private async Task<string> ReadAsync(string name, double lux, double first, int count, double exponent)
     {

@@ -77,6 +77,25 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await page.PressAsync("Write it down");
         await page.Locator(".chart .band").WaitForAsync();
         await look("bench-strips");
+        await page.GetByRole(AriaRole.Link, new() { Name = "8 patches, 16 s" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Read it on a scan or photograph" }).ClickAsync();
+        await page.Locator("#strip-scan").SetInputFilesAsync(Path.Combine(Repository.Root, "demo", "scans", "strip.jpg"));
+        await page.Locator("#strip-scan-scene img").DrawnAsync();
+        foreach (var (x, y) in new[] { (110, 60), (580, 72), (576, 222), (106, 210), (340, 76), (70, 150) })
+        {
+            await page.Locator("#strip-scan-scene").TouchAtAsync(x / 660.0, y / 290.0);
+        }
+
+        await page.Locator("#strip-scan-densities").WaitForAsync();
+        await look("bench-strip-scan");
+        await page.PressAsync("Keep these densities");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Plan a strip" }).ClickAsync();
+        await page.GetByLabel("the flash", new() { Exact = true }).CheckAsync();
+        await page.Locator("#strip-reading").FillAsync("EV 15");
+        await page.PressAsync("It is made");
+        await page.Locator("#flash-first").FillAsync("3");
+        await page.Locator("circle.advised").WaitForAsync();
+        await look("bench-flash-strip");
     }
 
     private async Task CameraBenchAsync()
@@ -94,6 +113,12 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await page.PressAsync("Measure");
         await page.Locator("path.found").First.WaitForAsync();
         await look("bench-hole");
+        await OpenAsync("Hole to paper by two marks");
+        await page.Locator("#chamber-apart").FillAsync("1");
+        await page.Locator("#chamber-away").FillAsync("2.5");
+        await page.Locator("#chamber-seen").FillAsync("25.2");
+        await page.Locator(".cell").First.WaitForAsync();
+        await look("bench-chamber");
         await OpenAsync("Sighting marks for the box");
         await page.Locator(".template svg").WaitForAsync();
         await look("bench-marks");

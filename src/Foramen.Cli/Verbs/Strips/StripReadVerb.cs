@@ -21,7 +21,7 @@ internal static class StripReadVerb
         var times = new Option<string>("--times") { Description = "All the light of each patch, least first: \"8s 16s 32s\".", HelpName = "LIST", Required = true };
         var openings = new Option<bool>("--several-openings") { Description = "The light was interrupted for every move of the card." };
         var densities = new Option<string?>("--densities") { Description = "Density of each patch in that order; - for one not read.", HelpName = "LIST" };
-        var scan = new Option<string?>("--scan") { Description = "Or: a scan of the strip, least exposed patch on the left; with --corners, --known and --paper-kind.", HelpName = "FILE" };
+        var scan = new Option<string?>("--scan") { Description = "Or: a scan of the strip, least exposed patch on the left; with --corners, --known and --paper-kind. Of a colour scan the luma is read: 0.30 R + 0.59 G + 0.11 B of its codes.", HelpName = "FILE" };
         var corners = new Option<string?>("--corners") { Description = "Its corner marks in pixels: top left, top right, bottom right, bottom left, such as \"40,60 600,30 610,270 30,240\".", HelpName = "PLACES" };
         var known = new Option<string?>("--known") { Description = "Areas of known density, in parts of width and height between the marks: \"0,0,1,0.2=0.07; 0.9,0.3,1,0.9=2.0\".", HelpName = "AREAS" };
         var edge = new Option<double>("--white-edge") { Description = "Part of the height along the top that is paper white; corrects uneven light.", HelpName = "PART" };
@@ -42,6 +42,7 @@ internal static class StripReadVerb
             Try:
               foramen strip read --lux 0.05lx --times "8s 16s 32s 64s 128s" --densities "1.93 1.83 1.52 0.92 0.39" --by densitometer --save strip.json
               foramen strip read --meter "EV 13" --camera demo/kit/box-a.json --times "8s 16s 32s 64s 128s" --first-tone 2 --last-tone 4 --match 3=0.75 --save strip.json
+              foramen strip read --meter "EV 13" --camera demo/kit/box-a.json --times "8s 16s 32s 64s 128s 256s 512s 1024s" --paper-kind directPositive --scan demo/scans/strip.jpg --corners "110,60 580,72 576,222 106,210" --known "0.2,0,1,0.14=0.09; -0.13,0.3,-0.04,0.9=1.90" --white-edge 0.143 --save strip.json
             """)
         {
             lux, meter, camera, light, lightSd, times, openings, densities, scan, corners, known, edge, kind, by, sd, masked, fogged, first, last, match, save,

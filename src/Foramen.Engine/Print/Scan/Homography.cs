@@ -48,6 +48,22 @@ public sealed class Homography
         return (((h[0] * u) + (h[1] * v) + h[2]) / w, ((h[3] * u) + (h[4] * v) + h[5]) / w);
     }
 
+    /// <summary>The place of a pixel, which may lie beyond the marks: the inverse map, by the matrix of cofactors.</summary>
+    /// <exception cref="RefusalException">The pixel lies on the horizon of the plane or beyond it.</exception>
+    public (double U, double V) PlaceOf(PixelPoint pixel)
+    {
+        var (x, y) = (pixel.X, pixel.Y);
+        var u = (((h[4] * h[8]) - (h[5] * h[7])) * x) + (((h[2] * h[7]) - (h[1] * h[8])) * y) + ((h[1] * h[5]) - (h[2] * h[4]));
+        var v = (((h[5] * h[6]) - (h[3] * h[8])) * x) + (((h[0] * h[8]) - (h[2] * h[6])) * y) + ((h[2] * h[3]) - (h[0] * h[5]));
+        var w = (((h[3] * h[7]) - (h[4] * h[6])) * x) + (((h[1] * h[6]) - (h[0] * h[7])) * y) + ((h[0] * h[4]) - (h[1] * h[3]));
+        var determinant = (h[0] * ((h[4] * h[8]) - (h[5] * h[7]))) - (h[1] * ((h[3] * h[8]) - (h[5] * h[6]))) + (h[2] * ((h[3] * h[7]) - (h[4] * h[6])));
+
+        // The map's own w at the place is determinant/w; it is positive on the side of the horizon where the marks lie.
+        return determinant / w > 1e-6
+            ? (u / w, v / w)
+            : throw new RefusalException("A touched place lies beyond the horizon of the plane that the corner marks span; touch one nearer to the strip.");
+    }
+
     // With rows counted downwards, corners named clockwise turn to the right at each of them.
     private static void RefuseFolded(PixelPoint[] corners)
     {

@@ -9,4 +9,8 @@ public readonly record struct PatchArea(double Left, double Top, double Right, d
         var (x, y) = ((Right - Left) * margin, (Bottom - Top) * margin);
         return new PatchArea(Left + x, Top + y, Right - x, Bottom - y);
     }
+
+    /// <summary>About a place, as wide and as high as said.</summary>
+    public static PatchArea Around((double U, double V) place, double width, double height)
+        => new(place.U - (width / 2), place.V - (height / 2), place.U + (width / 2), place.V + (height / 2));
 }

@@ -39,15 +39,13 @@ public sealed record StripScan
     {
         Guard.Within(patches, 3, 100, "the number of patches");
         Guard.Within(whiteEdge, 0, 0.5, "the white edge's part of the height");
-        var even = whiteEdge > 0 ? UnevenLight.Along(scan, map, new PatchArea(0, 0, 1, whiteEdge).Inside(0.1)) : UnevenLight.None;
-        var lights = new double[patches];
-        for (var i = 0; i < patches; i++)
-        {
-            lights[i] = LightOf(scan, map, new PatchArea(i / (double)patches, whiteEdge, (i + 1) / (double)patches, 1).Inside(PatchMargin), even);
-        }
+        double[] Lights(UnevenLight even)
+            => [.. Enumerable.Range(0, patches).Select(i => LightOf(scan, map, new PatchArea(i / (double)patches, whiteEdge, (i + 1) / (double)patches, 1).Inside(PatchMargin), even))];
 
-        // Which way round comes first: a strip that is turned has its known patches in the wrong places too.
-        RefuseTurned(lights, kind);
+        // Which way round comes first, and without the edge: a strip that is turned has its edge and its known patches in the wrong places too.
+        RefuseTurned(Lights(UnevenLight.None), kind);
+        var even = whiteEdge > 0 ? UnevenLight.Along(scan, map, new PatchArea(0, 0, 1, whiteEdge).Inside(0.1)) : UnevenLight.None;
+        var lights = Lights(even);
         var scale = ReflectanceScale.Through([.. known.Select(one => (LightOf(scan, map, one.Area, even), one.Density))]);
         return new StripScan([.. lights.Select(scale.DensityOf)], whiteEdge > 0);
     }

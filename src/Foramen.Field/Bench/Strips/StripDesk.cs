@@ -1,5 +1,6 @@
 using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
+using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Kit;
 using Foramen.Journal.Strips;
@@ -12,45 +13,46 @@ public sealed record StripDesk
     /// <summary>Its strips for the curve, read and not, oldest first.</summary>
     public required IReadOnlyList<StripRecord> Strips { get; init; }
 
+    /// <summary>Its strips for the flash, oldest first.</summary>
+    public IReadOnlyList<StripRecord> FlashStrips { get; init; } = [];
+
     /// <summary>The curve; null where the strips do not tell it.</summary>
     public StripFit? Fit { get; init; }
 
     /// <summary>Why there is none; null where there is one or no strip was read.</summary>
     public string? Refusal { get; init; }
 
-    /// <summary>The most informative next strip for the curve; null where no strip was read.</summary>
+    /// <summary>The most informative next strip for the curve; null without a fit, and until <see cref="Advised"/>.</summary>
     public StripAdvice? Next { get; init; }
 
-    /// <summary>The next strip for failure; null without a fit.</summary>
+    /// <summary>The next strip for failure; null without a fit, where the strips tell it, and until <see cref="Advised"/>.</summary>
     public StripAdvice? NextForFailure { get; init; }
+
+    /// <summary>The same with the strips to make next; looking through all that can be made takes longer than the fit.</summary>
+    public StripDesk Advised() => Fit is null ? this : this with
+    {
+        Next = StripAdvice.After(Fit, StripGoal.Curve),
+        NextForFailure = Fit.Failure.IsAssumed ? StripAdvice.After(Fit, StripGoal.Failure) : null,
+    };
 
     /// <summary>The desk of a box.</summary>
     public static StripDesk Of(Ledger ledger, KitItem<PaperDefinition> box)
     {
-        var strips = ledger.Strips.All
-            .Where(strip => strip is { Made.Body.Purpose: Journal.Bodies.StripPurpose.Curve } && strip.Made.Body.Paper == box.Id)
-            .OrderBy(strip => strip.Made!.Order)
-            .ToList();
+        var all = ledger.Strips.All.Where(strip => strip.Made?.Body.Paper == box.Id).OrderBy(strip => strip.Made!.Order).ToLookup(strip => strip.Made!.Body.Purpose);
+        var bare = new StripDesk { Strips = [.. all[StripPurpose.Curve]], FlashStrips = [.. all[StripPurpose.Flash]] };
         var read = ledger.CurveStripsOf(box.Id);
         if (read.Count == 0)
         {
-            return new StripDesk { Strips = strips };
+            return bare;
         }
 
         try
         {
-            var fit = StripReading.Fit(StripReading.Before(box, read), read);
-            return new StripDesk
-            {
-                Strips = strips,
-                Fit = fit,
-                Next = StripAdvice.After(fit, StripGoal.Curve),
-                NextForFailure = fit.Failure.IsAssumed ? StripAdvice.After(fit, StripGoal.Failure) : null,
-            };
+            return bare with { Fit = StripReading.Fit(StripReading.Before(box, read), read) };
         }
         catch (RefusalException e)
         {
-            return new StripDesk { Strips = strips, Refusal = e.Message };
+            return bare with { Refusal = e.Message };
         }
     }
 }

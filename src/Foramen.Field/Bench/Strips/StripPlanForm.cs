@@ -12,6 +12,9 @@ namespace Foramen.Field.Bench.Strips;
 /// <summary>A strip as it is planned: texts until they are read, a message beside each that cannot be.</summary>
 public sealed class StripPlanForm
 {
+    /// <summary>What for.</summary>
+    public StripPurpose Purpose { get; set; } = StripPurpose.Curve;
+
     /// <summary>Whether the light falls through the camera's hole; under a lamp otherwise.</summary>
     public bool ThroughHole { get; set; } = true;
 
@@ -92,7 +95,7 @@ public sealed class StripPlanForm
             {
                 Strip = strip,
                 Paper = paper,
-                Purpose = StripPurpose.Curve,
+                Purpose = Purpose,
                 OnStripLux = lux,
                 LightKelvin = Light.Temperature.Kelvin,
                 Seconds = [.. plan.Steps.Select(step => step.Total.Seconds)],

@@ -6,8 +6,8 @@ namespace Foramen.Field.Bench.Strips;
 /// <summary>A strip as it is read: densities typed, or readings by eye, or both; empty is not read.</summary>
 public sealed class StripReadForm(int patches)
 {
-    /// <summary>Whether densities were measured; judged by eye against a grey scale otherwise.</summary>
-    public bool Measured { get; set; }
+    /// <summary>How densities were read.</summary>
+    public StripReader By { get; set; } = StripReader.Eye;
 
     /// <summary>Density of each patch, least exposed first.</summary>
     public IList<string> Densities { get; } = [.. Enumerable.Repeat("", patches)];
@@ -36,7 +36,7 @@ public sealed class StripReadForm(int patches)
     /// <summary>Fills the form from an earlier reading.</summary>
     public void Fill(StripRead read)
     {
-        Measured = read.By == StripReader.Densitometer;
+        By = read.By;
         for (var i = 0; i < Math.Min(patches, read.Densities?.Count ?? 0); i++)
         {
             Densities[i] = Show(read.Densities![i]);
@@ -64,7 +64,7 @@ public sealed class StripReadForm(int patches)
             : new StripRead
             {
                 Strip = strip,
-                By = Measured ? StripReader.Densitometer : StripReader.Eye,
+                By = By,
                 Densities = densities.Exists(density => density is not null) ? densities : null,
                 MaskedDensity = masked,
                 FirstTone = (int?)first,

@@ -9,10 +9,8 @@ namespace Foramen.Engine.Tests.Print.Scan;
 /// <summary>Strips drawn in perspective, with uneven light, dust and flare that are known; codes in proportion to light.</summary>
 public class StripScanTests
 {
-    private const int Width = 640;
-    private const int Height = 300;
     private static readonly double[] Densities = [0.08, 0.15, 0.31, 0.56, 0.92, 1.25];
-    private static readonly PixelPoint[] Corners = [PixelPoint.At(40, 60), PixelPoint.At(600, 30), PixelPoint.At(610, 270), PixelPoint.At(30, 240)];
+    private static readonly PixelPoint[] Corners = RenderedStrip.Corners;
 
     // The unit square's corners go to the marks, and its middle to the crossing of the diagonals (projective geometry).
     [Fact]
@@ -33,13 +31,31 @@ public class StripScanTests
         Assert.Equal(0, ((q.X - p.X) * (r.Y - p.Y)) - ((q.Y - p.Y) * (r.X - p.X)), 1e-6);
     });
 
+    [Fact]
+    public void A_pixel_leads_back_to_its_place() => Gen.Double[-0.04, 1.04].Select(Gen.Double[-0.1, 1.1]).Sample((u, v) =>
+    {
+        var map = Through(Corners);
+        var (x, y) = map.Map(u, v);
+        var (backU, backV) = map.PlaceOf(PixelPoint.At(x, y));
+        Assert.Equal(u, backU, 1e-9);
+        Assert.Equal(v, backV, 1e-9);
+    });
+
+    // The upper side falls 100 in 400 pixels and the lower rises as much: they meet at x = 700, and beyond it there is no plane.
+    [Fact]
+    public void A_pixel_beyond_the_horizon_is_refused()
+    {
+        var narrowing = Through([PixelPoint.At(100, 400), PixelPoint.At(500, 500), PixelPoint.At(500, 600), PixelPoint.At(100, 700)]);
+        Assert.Contains("horizon", Assert.Throws<RefusalException>(() => narrowing.PlaceOf(PixelPoint.At(1500, 550))).Message, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(0, 0)]
     [InlineData(0.3, 0)]
     [InlineData(0.3, 0.02)]
     public void Densities_come_back_under_uneven_light_dust_and_flare(double falling, double flare)
     {
-        var scan = Draw(Densities, falling, flare, dust: true);
+        var scan = RenderedStrip.Draw(Densities, falling, flare, dust: true);
         var read = StripScan.Read(scan, Through(Corners), Densities.Length, PaperKind.NegativeWorking, Known, whiteEdge: 0.2);
         for (var i = 0; i < Densities.Length; i++)
         {
@@ -50,25 +66,30 @@ public class StripScanTests
     [Fact]
     public void A_strip_the_wrong_way_round_is_refused()
     {
-        var scan = Draw([.. Densities.Reverse()], 0, 0, dust: false);
+        var scan = RenderedStrip.Draw([.. Densities.Reverse()], 0, 0, dust: false);
         Assert.Contains("upside down", Refusal(scan, Corners), StringComparison.Ordinal);
     }
 
+    // Turned by half a circle the edge that should be white runs over the patches, and would even them out.
+    [Fact]
+    public void A_strip_turned_by_half_a_circle_is_refused_though_its_white_edge_is_elsewhere()
+        => Assert.Contains("upside down", Refusal(RenderedStrip.Draw(Densities, 0, 0, false), [Corners[2], Corners[3], Corners[0], Corners[1]]), StringComparison.Ordinal);
+
     [Fact]
     public void Marks_the_wrong_way_round_are_refused()
-        => Assert.Contains("mirrored", Refusal(Draw(Densities, 0, 0, false), [Corners[1], Corners[0], Corners[3], Corners[2]]), StringComparison.Ordinal);
+        => Assert.Contains("mirrored", Refusal(RenderedStrip.Draw(Densities, 0, 0, false), [Corners[1], Corners[0], Corners[3], Corners[2]]), StringComparison.Ordinal);
 
     [Fact]
     public void Marks_that_cross_are_refused()
-        => Assert.Contains("four-sided", Refusal(Draw(Densities, 0, 0, false), [Corners[0], Corners[2], Corners[1], Corners[3]]), StringComparison.Ordinal);
+        => Assert.Contains("four-sided", Refusal(RenderedStrip.Draw(Densities, 0, 0, false), [Corners[0], Corners[2], Corners[1], Corners[3]]), StringComparison.Ordinal);
 
     [Fact]
     public void A_clipped_scan_is_refused()
-        => Assert.Contains("clipped", Refusal(Draw(Densities, 0, 0, false, exposure: 1.6), Corners), StringComparison.Ordinal);
+        => Assert.Contains("clipped", Refusal(RenderedStrip.Draw(Densities, 0, 0, false, exposure: 1.6), Corners), StringComparison.Ordinal);
 
     [Fact]
     public void A_patch_beyond_the_border_is_refused()
-        => Assert.Contains("border", Refusal(Draw(Densities, 0, 0, false), [PixelPoint.At(40, 60), PixelPoint.At(900, 30), PixelPoint.At(910, 270), PixelPoint.At(30, 240)]), StringComparison.Ordinal);
+        => Assert.Contains("border", Refusal(RenderedStrip.Draw(Densities, 0, 0, false), [PixelPoint.At(40, 60), PixelPoint.At(900, 30), PixelPoint.At(910, 270), PixelPoint.At(30, 240)]), StringComparison.Ordinal);
 
     // R 0.80 → v 0.75 and R 0.05 → v 0.07 give b 0.90667 and a 0.02467; v 0.20 is then R 0.1934, density 0.714 (worked by hand).
     [Fact]
@@ -87,26 +108,4 @@ public class StripScanTests
 
     private static string Refusal(ScanImage scan, PixelPoint[] corners)
         => Assert.Throws<RefusalException>(() => StripScan.Read(scan, Through(corners), 6, PaperKind.NegativeWorking, Known, 0.2)).Message;
-
-    // Every place between the marks is drawn by going over them finely; the rest of the picture is grey.
-    private static ScanImage Draw(double[] densities, double falling, double flare, bool dust, double exposure = 0.9)
-    {
-        var codes = new byte[Width * Height];
-        Array.Fill(codes, (byte)128);
-        var map = Through(Corners);
-        for (var i = 0; i < 1800; i++)
-        {
-            for (var j = 0; j < 800; j++)
-            {
-                var (u, v) = ((i + 0.5) / 1800, (j + 0.5) / 800);
-                var density = v < 0.2 ? 0.08 : densities[Math.Min(5, (int)(u * 6))];
-                var light = exposure * ((Math.Pow(10, -density) * (1 - flare)) + flare) * Math.Exp(-falling * (u - 0.5) * (u - 0.5) * 4);
-                light = dust && (i * 7919 + (j * 104_729)) % 50 == 0 ? 0.9 : light;
-                var (x, y) = map.Map(u, v);
-                codes[((int)y * Width) + (int)x] = (byte)Math.Clamp(Math.Round(255 * light), 0, 255);
-            }
-        }
-
-        return ScanImage.FromGrey(Width, Height, codes, ScanEncoding.Linear);
-    }
 }

@@ -4,9 +4,12 @@ using Foramen.Engine.Light;
 using Foramen.Engine.Quantities;
 using Foramen.Field.Bench.Strips;
 using Foramen.Field.Tests.TestKit;
+using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Kit;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Foramen.Field.Tests.Bench.Strips;
 
@@ -74,6 +77,27 @@ public sealed class StripPagesTests : IDisposable
         Assert.Empty(strips.FindAll(".thumb button"));
     }
 
+    // One light says nothing of failure; four stops dimmer does, and finds the exponent that the strips were drawn with.
+    [Fact]
+    public async Task Failure_is_assumed_until_strips_in_different_light_say_it()
+    {
+        await field.LoadedSheetAsync();
+        var box = Assert.Single(field.Session.Ledger.Papers.All);
+        await DrawnAsync(box.Id, 0.8, 1);
+        var one = field.Render<StripsPage>(p => p.Add(page => page.IdText, box.Id.ToString()));
+        one.WaitForAssertion(() => Assert.NotEmpty(one.FindAll("a[href$='strip?for=failure']")), TimeSpan.FromSeconds(20));
+        Assert.Contains("p 0.9 assumed", Squeezed(one.Find(".measure:last-of-type .value").TextContent), StringComparison.Ordinal);
+        field.Services.GetRequiredService<NavigationManager>().NavigateTo($"bench/paper/{box.Id}/strip?for=failure");
+        var plan = field.Render<StripPlanPage>(p => p.Add(page => page.IdText, box.Id.ToString()));
+        Assert.Contains("less light", plan.Markup, StringComparison.Ordinal);
+
+        await DrawnAsync(box.Id, 0.05, 16);
+        await DrawnAsync(box.Id, 0.003, 300);
+        var several = field.Render<StripsPage>(p => p.Add(page => page.IdText, box.Id.ToString()));
+        Assert.Contains("by your strips", several.Markup, StringComparison.Ordinal);
+        Assert.Empty(several.FindAll("a[href$='strip?for=failure']"));
+    }
+
     [Fact]
     public async Task Nothing_typed_writes_nothing()
     {
@@ -115,10 +139,27 @@ public sealed class StripPagesTests : IDisposable
         Assert.Equal([nameof(StripPlanForm.Reading)], form.Messages.Keys);
     }
 
+    private static string Squeezed(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    private async Task DrawnAsync(Ulid box, double lux, double first)
+    {
+        var strip = field.Session.NewId();
+        var made = new StripMade
+        {
+            Strip = strip, Paper = box, Purpose = StripPurpose.Curve, OnStripLux = lux, LightKelvin = LightColour.Noon.Temperature.Kelvin, LightSdStops = 0.05,
+            Seconds = [.. Enumerable.Range(0, 11).Select(i => first * Math.Pow(2, 0.5 * i))],
+        };
+        await field.Session.AppendAsync(made);
+        await field.Session.AppendAsync(new StripRead
+        {
+            Strip = strip, By = StripReader.Densitometer, Densities = [.. Densities(field.Session.Ledger.Strips.Find(strip)!).Select(density => (double?)Math.Round(density, 3))],
+        });
+    }
+
     private static IEnumerable<double> Densities(StripRecord strip)
     {
         var curve = FieldContext.Positive.ToPaper().Curve.Faster(Stops.FromValue(-1));
         var actinic = Actinic.Factor(LightColour.Noon.ToSpectrum(), PaperSensitivity.BlueSensitive);
-        return strip.Made!.Body.Seconds.Select(seconds => curve.DensityAtLg(Math.Log10(Lux * actinic) + (0.9 * Math.Log10(seconds))));
+        return strip.Made!.Body.Seconds.Select(seconds => curve.DensityAtLg(Math.Log10(strip.Made.Body.OnStripLux * actinic) + (0.9 * Math.Log10(seconds))));
     }
 }
