@@ -19,6 +19,7 @@ public static partial class Words
         public const string Threshold = "First shows after";
         public const string Advised = "Flash for";
         public const string AdvisedWhy = "The strongest flash that changes the unexposed end by half of what is first seen. Its time belongs to this light: the same seconds are a weak flash in shade and one that shows in sun.";
+        public const string Apart = "Strip and curve are more than a stop apart; check the light of the flash, or fit the curve to a strip.";
         public const string Gains = "It gains";
         public const string Takes = "It takes";
         public const string ChartTitle = "What a flash gains and takes";
@@ -39,9 +40,6 @@ public static partial class Words
 
         public static string ThresholdWhy(double againstCurve)
             => $"Between the last patch that does not show and the first that does. By the box’s curve it would be {NumberText.Show(Math.Abs(againstCurve), 1)} stops {(againstCurve > 0 ? "less" : "more")}.";
-
-        public static string Apart(double againstCurve)
-            => $"Strip and curve are {NumberText.Show(Math.Abs(againstCurve), 1)} stops apart; check the light of the flash, or fit the curve to a strip.";
 
         public static string Fainter(double stops) => $"tones {NumberText.Show(stops, 1)} stops fainter are seen";
 

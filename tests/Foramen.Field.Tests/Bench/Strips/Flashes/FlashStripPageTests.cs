@@ -37,7 +37,7 @@ public sealed class FlashStripPageTests : IDisposable
         page.Find("#flash-first").Input("4");
         Assert.Contains("4.8 s", page.Find("[aria-live]").TextContent, StringComparison.Ordinal);
         Assert.NotEmpty(page.FindAll("path.advised"));
-        await page.Find("form").SubmitAsync();
+        await page.Find(".thumb button").ClickAsync(new());
         Assert.Equal(4, field.Session.Ledger.Strips.Find(strip)!.Read!.Body.FirstTone);
     }
 
@@ -69,7 +69,7 @@ public sealed class FlashStripPageTests : IDisposable
         var input = page.Find("#flash-first");
         Assert.Equal(("true", first), (input.GetAttribute("aria-invalid"), input.GetAttribute("value")));
         Assert.Contains(containing, page.Markup, StringComparison.Ordinal);
-        await page.Find("form").SubmitAsync();
+        await page.Find(".thumb button").ClickAsync(new());
         Assert.Null(field.Session.Ledger.Strips.Find(strip)!.Read);
     }
 
@@ -79,7 +79,7 @@ public sealed class FlashStripPageTests : IDisposable
         var (_, page) = await OpenAsync();
         page.Find("#flash-target").Input("bright");
         Assert.Equal("true", page.Find("#flash-target").GetAttribute("aria-invalid"));
-        await page.Find("form").SubmitAsync();
+        await page.Find(".thumb button").ClickAsync(new());
         Assert.Contains("first that shows", page.Find("#flash-first-message").TextContent, StringComparison.Ordinal);
     }
 
