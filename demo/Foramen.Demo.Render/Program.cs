@@ -2,6 +2,12 @@ using System.Globalization;
 using Foramen.Demo.Render;
 using SkiaSharp;
 
+if (args is ["lay", var sheet, var laid])
+{
+    LaidPrint.Write(sheet, laid);
+    return;
+}
+
 var directory = args.Length > 0 ? args[0] : ".";
 Directory.CreateDirectory(Path.Combine(directory, "scans"));
 HoleScan.Write(Path.Combine(directory, "scans", "hole.png"));

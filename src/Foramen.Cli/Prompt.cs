@@ -33,6 +33,7 @@ internal static class Prompt
         root.Subcommands.Add(MeterVerb.Create(page));
         root.Subcommands.Add(CameraVerb.Create(page));
         root.Subcommands.Add(HoleVerb.Create(page));
+        root.Subcommands.Add(ScanVerb.Create(page));
         root.Subcommands.Add(MarksVerb.Create(page));
         root.Subcommands.Add(MaskVerb.Create(page));
         root.Subcommands.Add(PaperVerb.Create(page));

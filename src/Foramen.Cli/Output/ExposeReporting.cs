@@ -106,13 +106,13 @@ internal static class ExposeReporting
         _ => "",
     };
 
-    private static string Camel<T>(T value)
+    internal static string Camel<T>(T value)
         where T : struct, Enum
     {
         var name = value.ToString();
         return char.ToLowerInvariant(name[0]) + name[1..];
     }
 
-    private static string Words(string camel)
+    internal static string Words(string camel)
         => camel == "sceneRange" ? "the range of the scene" : string.Concat(camel.Select(c => char.IsUpper(c) ? " " + char.ToLowerInvariant(c) : c.ToString()));
 }

@@ -15,6 +15,7 @@ namespace Foramen.Cli.Output;
 [JsonSerializable(typeof(PreviewReport))]
 [JsonSerializable(typeof(CameraReport))]
 [JsonSerializable(typeof(HoleReport))]
+[JsonSerializable(typeof(ScanReport))]
 [JsonSerializable(typeof(MarksReport))]
 [JsonSerializable(typeof(MaskReport))]
 [JsonSerializable(typeof(SunReport))]

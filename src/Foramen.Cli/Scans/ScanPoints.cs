@@ -26,6 +26,15 @@ internal static partial class ScanPoints
             : throw new RefusalException($"{char.ToUpperInvariant(what[0])}{what[1..]} is \"{text}\"; write two places in pixels, such as \"120,300 to 2120,310\".");
     }
 
+    /// <summary>Reads <c>40,60 600,30 610,270 30,240</c>: four corner marks, clockwise from the upper left.</summary>
+    public static PixelPoint[] Four(string text)
+    {
+        var places = text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(one => one.Split(',')).ToArray();
+        return places.Length == 4 && Array.TrueForAll(places, place => place.Length == 2)
+            ? [.. places.Select(place => PixelPoint.At(QuantityText.Number(place[0], "a corner mark"), QuantityText.Number(place[1], "a corner mark")))]
+            : throw new RefusalException($"The corner marks are “{text}”; write four places in pixels, such as \"40,60 600,30 610,270 30,240\".");
+    }
+
     private static PixelPoint Point(Match match, int number)
     {
         double At(string axis) => double.Parse(match.Groups[$"{axis}{number}"].Value, CultureInfo.InvariantCulture);

@@ -1,4 +1,4 @@
-using Foramen.Engine.Camera;
+using Foramen.Cli.Scans;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
@@ -25,17 +25,9 @@ internal static class StripScanInput
         }
 
         var (scan, _) = ScanReader.Read(path);
-        var marks = Corners(corners);
+        var marks = ScanPoints.Four(corners);
         var read = StripScan.Read(scan, Homography.Through(marks[0], marks[1], marks[2], marks[3]), patches, kind, Known(known), whiteEdge);
         return [.. read.Densities.Select(density => (double?)Math.Round(density.Value, 3))];
-    }
-
-    private static PixelPoint[] Corners(string text)
-    {
-        var places = text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(one => one.Split(',')).ToArray();
-        return places.Length == 4 && Array.TrueForAll(places, place => place.Length == 2)
-            ? [.. places.Select(place => PixelPoint.At(QuantityText.Number(place[0], "a corner mark"), QuantityText.Number(place[1], "a corner mark")))]
-            : throw new RefusalException($"The corner marks are “{text}”; write four places in pixels, such as \"40,60 600,30 610,270 30,240\".");
     }
 
     private static List<(PatchArea Area, Density Density)> Known(string text)

@@ -18,6 +18,7 @@ namespace Foramen.Journal.Learning;
 /// <remarks>Limit: sheets in the bottle are counted as those processed before on the same outing, whatever was topped up.</remarks>
 public static class SheetLesson
 {
+    private const double LeastJudging = 0.05;
     private static readonly Stops UsualReadingSpread = Stops.FromValue(0.2);
 
     /// <summary>The evidence of a judged sheet.</summary>
@@ -43,7 +44,7 @@ public static class SheetLesson
                 }
 
                 var share = exposure.Flash.Seconds > 0 ? Math.Clamp(1 - Math.Pow(2, unflashed.Tones[i].FromAim!.Value.Value - total.Value), 0, 1) : 0;
-                tones.Add(JudgedTones.ToEvidence(basis.Paper, forecast.Tones[i], Stops.FromValue(said.LighterByStops), LimitOf(said.Fate), flashShare: share));
+                tones.Add(JudgedTones.ToEvidence(basis.Paper, forecast.Tones[i], Stops.FromValue(said.LighterByStops), LimitOf(said.Fate), JudgingOf(said), share));
                 break;
             }
         }
@@ -150,6 +151,9 @@ public static class SheetLesson
     /// <summary>Colour temperature of the light of a sheet, K: as planned, or else as its tones were read; null where nobody said.</summary>
     public static double? KelvinOf(Sheet sheet)
         => sheet.Plan?.Body.LightKelvin ?? sheet.Tones.Select(tone => tone.Body.LightKelvin).FirstOrDefault(one => one is not null);
+
+    // A measured density is known better than the eye knows a tone, but never perfectly: places on it are found by hand.
+    private static Stops? JudgingOf(JudgedTone said) => said.SdStops is { } sd ? Stops.FromValue(Math.Clamp(sd, LeastJudging, ToneEvidence.ByEye.Value)) : null;
 
     /// <summary>What spoilt a judged sheet besides its tones.</summary>
     public static IReadOnlyList<SheetLoss> LossesOf(PrintJudged judgement) => judgement.Keeper

@@ -82,7 +82,7 @@ internal static class OneOfEach
         new BathFinished { Sheet = Sheet, SecondsAgo = 1 },
         new PrintJudged
         {
-            Sheet = Sheet, Keeper = true, Tones = [new JudgedTone { Tone = Tone, LighterByStops = 0.5 }, new JudgedTone { LighterByStops = -2, Fate = ToneFate.Blocked }],
+            Sheet = Sheet, Keeper = true, Tones = [new JudgedTone { Tone = Tone, LighterByStops = 0.5 }, new JudgedTone { LighterByStops = -2, Fate = ToneFate.Blocked, MeasuredDensity = 1.62, SdStops = 0.12 }],
             Causes = [MishapCause.Light, MishapCause.Motion], Note = "good sky",
         },
         new ScanAdded { Sheet = Sheet, ContentHash = ContentHash, WidthPixels = 6000, HeightPixels = 4800, MediaType = "image/png", ByteCount = 9, DotsPerInch = 1200 },

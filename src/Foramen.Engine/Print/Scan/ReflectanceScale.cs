@@ -44,5 +44,8 @@ public sealed class ReflectanceScale
 
     /// <summary>The density of light on the scan; the largest that can be told where the light is at or below the flare.</summary>
     public Density DensityOf(double light)
-        => Density.FromValue(Math.Clamp(-Math.Log10(Math.Max(1e-4, (light - flare) / gain)), 0, 4));
+        => Density.FromValue(Math.Clamp(-Math.Log10(Math.Max(1e-4, ReflectanceOf(light))), 0, 4));
+
+    /// <summary>The reflectance of light on the scan; below zero or above one where noise or flare is larger than it.</summary>
+    internal double ReflectanceOf(double light) => (light - flare) / gain;
 }

@@ -1,0 +1,57 @@
+namespace Foramen.Engine.Print;
+
+/// <summary>Densities in rows, NaN where nothing is known: what is laid over one another.</summary>
+internal sealed class DensityPlane(int width, int height, float[] values)
+{
+    public int Width { get; } = width;
+
+    public int Height { get; } = height;
+
+    public float At(int column, int row) => values[(row * Width) + column];
+
+    /// <summary>Means of what is known over the cells of a coarser grid.</summary>
+    public DensityPlane Reduced(int columns, int rows)
+    {
+        var (sums, counts) = (new double[columns * rows], new int[columns * rows]);
+        for (var row = 0; row < Height; row++)
+        {
+            for (var column = 0; column < Width; column++)
+            {
+                var value = At(column, row);
+                if (!float.IsNaN(value))
+                {
+                    var cell = (row * rows / Height * columns) + (column * columns / Width);
+                    sums[cell] += value;
+                    counts[cell]++;
+                }
+            }
+        }
+
+        return new DensityPlane(columns, rows, [.. sums.Select((sum, i) => counts[i] == 0 ? float.NaN : (float)(sum / counts[i]))]);
+    }
+
+    /// <summary>
+    /// How alike two planes are when the other is shifted: the correlation coefficient (Pearson) of the densities where both are known, inside a rim; null where fewer than
+    /// three tenths of the picture lie over one another, or either is all of one tone.
+    /// </summary>
+    public double? LikenessTo(DensityPlane other, int rim, int right, int down)
+    {
+        double n = 0, a = 0, b = 0, aa = 0, bb = 0, ab = 0;
+        for (var row = Math.Max(rim, rim - down); row < Math.Min(Height - rim, Height - rim - down); row++)
+        {
+            for (var column = Math.Max(rim, rim - right); column < Math.Min(Width - rim, Width - rim - right); column++)
+            {
+                var (x, y) = (At(column, row), other.At(column + right, row + down));
+                if (!float.IsNaN(x) && !float.IsNaN(y))
+                {
+                    (n, a, b, aa, bb, ab) = (n + 1, a + x, b + y, aa + (x * x), bb + (y * y), ab + (x * y));
+                }
+            }
+        }
+
+        var (sa, sb) = ((n * aa) - (a * a), (n * bb) - (b * b));
+        return n >= 0.3 * (Width - (2 * rim)) * (Height - (2 * rim)) && sa > 1e-6 * n * n && sb > 1e-6 * n * n
+            ? ((n * ab) - (a * b)) / Math.Sqrt(sa * sb)
+            : null;
+    }
+}

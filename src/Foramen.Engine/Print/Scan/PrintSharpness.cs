@@ -1,0 +1,168 @@
+using System.Numerics;
+using MathNet.Numerics.IntegralTransforms;
+
+namespace Foramen.Engine.Print;
+
+/// <summary>
+/// How sharp a print is against its prediction. Prediction and print are cut into overlapping squares (Welch 1967) and the transfer from one to the other is estimated at each
+/// fineness as Σ conj(P)·M / Σ |P|² (the H1 estimator of Bendat and Piersol, Random Data), which noise on the print does not bias. Its fall with fineness is put into one number:
+/// the spread of a Gaussian that would soften the prediction as much, exp(−2π²σ²f²). Immutable.
+/// </summary>
+public sealed class PrintSharpness
+{
+    private const double LeastCoherence = 0.25;
+    private const int LeastPoints = 4;
+
+    private PrintSharpness(IReadOnlyList<SharpnessPoint> points, double variance, double varianceSd)
+        => (Points, VarianceSquareMillimetres, VarianceSdSquareMillimetres) = (points, variance, varianceSd);
+
+    /// <summary>The contrast ratio, coarsest first; only where the two still have to do with each other.</summary>
+    public IReadOnlyList<SharpnessPoint> Points { get; }
+
+    /// <summary>σ² of the softening, mm²; negative where the print is sharper than predicted.</summary>
+    public double VarianceSquareMillimetres { get; }
+
+    /// <summary>How well it is known (1 sd), mm².</summary>
+    public double VarianceSdSquareMillimetres { get; }
+
+    /// <summary>σ of the softening, mm; null where the print is as sharp as predicted, or sharper.</summary>
+    public double? ExtraSpreadMillimetres => VarianceSquareMillimetres > VarianceSdSquareMillimetres ? Math.Sqrt(VarianceSquareMillimetres) : null;
+
+    internal static PrintSharpness? Of(PrintExposures exposures, double pitchMillimetres)
+    {
+        var inner = Math.Min(exposures.Width, exposures.Height) - (2 * exposures.Rim);
+        var side = 128;
+        while (side > inner / 2 && side > 16)
+        {
+            side /= 2;
+        }
+
+        return inner < side ? null : Sums(exposures, side) is { } sums ? Fit(sums, side, pitchMillimetres) : null;
+    }
+
+    private static (double[] Power, double[] Cross, double[] Seen)? Sums(PrintExposures exposures, int side)
+    {
+        var rings = side / 2;
+        var (power, cross, seen) = (new double[rings], new double[rings], new double[rings]);
+        var (wholeRight, wholeDown) = ((int)Math.Round(exposures.Right), (int)Math.Round(exposures.Down));
+        var (partRight, partDown) = (exposures.Right - wholeRight, exposures.Down - wholeDown);
+        var (expected, real) = (new Complex[side * side], new Complex[side * side]);
+        var squares = 0;
+        for (var top = exposures.Rim; top + side <= exposures.Height - exposures.Rim; top += side / 2)
+        {
+            for (var left = exposures.Rim; left + side <= exposures.Width - exposures.Rim; left += side / 2)
+            {
+                if (!Cut(expected, side, (x, y) => exposures.Predicted(left + x, top + y))
+                    || !Cut(real, side, (x, y) => exposures.Seen(left + x + wholeRight, top + y + wholeDown)))
+                {
+                    continue;
+                }
+
+                squares++;
+                for (var row = 0; row < side; row++)
+                {
+                    for (var column = 0; column < side; column++)
+                    {
+                        var (fx, fy) = (Signed(column, side), Signed(row, side));
+                        var ring = (int)Math.Round(double.Hypot(fx, fy));
+                        if (ring < 1 || ring >= rings)
+                        {
+                            continue;
+                        }
+
+                        // A shift by part of a pixel turns the phase; turned back, it does not count as softness.
+                        var (p, m) = (expected[(row * side) + column], real[(row * side) + column] * Complex.FromPolarCoordinates(1, 2 * Math.PI * ((fx * partRight) + (fy * partDown)) / side));
+                        power[ring] += (p * Complex.Conjugate(p)).Real;
+                        seen[ring] += (m * Complex.Conjugate(m)).Real;
+                        cross[ring] += (Complex.Conjugate(p) * m).Real;
+                    }
+                }
+            }
+        }
+
+        return squares == 0 ? null : (power, cross, seen);
+    }
+
+    // ln of the ratio against −2π²f²: the slope is σ², the offset takes up a print that is lighter or darker throughout.
+    private static PrintSharpness? Fit((double[] Power, double[] Cross, double[] Seen) sums, int side, double pitch)
+    {
+        var kept = new List<(double X, double Y, double Weight, double Frequency, double Coherence)>();
+        for (var ring = 1; ring < sums.Power.Length; ring++)
+        {
+            var coherence = sums.Cross[ring] <= 0 ? 0 : sums.Cross[ring] * sums.Cross[ring] / (sums.Power[ring] * sums.Seen[ring]);
+            if (!(coherence >= LeastCoherence))
+            {
+                break;
+            }
+
+            // The variance of a ratio's ln is (1 − γ²)/(2 n γ²) with n squares and frequencies averaged, which grow with the ring.
+            var f = ring / (side * pitch);
+            var weight = ring * coherence / Math.Max(0.01, 1 - coherence);
+            kept.Add((-2 * Math.PI * Math.PI * f * f, Math.Log(sums.Cross[ring] / sums.Power[ring]), weight, f, coherence));
+        }
+
+        if (kept.Count < LeastPoints)
+        {
+            return null;
+        }
+
+        var all = kept.Sum(one => one.Weight);
+        var (x, y) = (kept.Sum(one => one.Weight * one.X) / all, kept.Sum(one => one.Weight * one.Y) / all);
+        var spread = kept.Sum(one => one.Weight * (one.X - x) * (one.X - x));
+        var variance = kept.Sum(one => one.Weight * (one.X - x) * (one.Y - y)) / spread;
+        var offset = y - (variance * x);
+        var rest = kept.Sum(one => one.Weight * Math.Pow(one.Y - offset - (variance * one.X), 2)) / (kept.Count - 2);
+        return new PrintSharpness(
+            [.. kept.Select(one => new SharpnessPoint(one.Frequency, Math.Exp(one.Y - offset), one.Coherence))], variance, Math.Sqrt(rest / spread));
+    }
+
+    // Less its mean, under Hann's window, transformed by rows and then by columns; false where something in it is unknown.
+    private static bool Cut(Complex[] square, int side, Func<int, int, double> at)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < square.Length; i++)
+        {
+            var value = at(i % side, i / side);
+            if (double.IsNaN(value))
+            {
+                return false;
+            }
+
+            square[i] = value;
+            sum += value;
+        }
+
+        for (var i = 0; i < square.Length; i++)
+        {
+            square[i] = (square[i] - (sum / square.Length)) * Hann(i % side, side) * Hann(i / side, side);
+        }
+
+        var line = new Complex[side];
+        for (var row = 0; row < side; row++)
+        {
+            Array.Copy(square, row * side, line, 0, side);
+            Fourier.Forward(line, FourierOptions.Matlab);
+            Array.Copy(line, 0, square, row * side, side);
+        }
+
+        for (var column = 0; column < side; column++)
+        {
+            for (var row = 0; row < side; row++)
+            {
+                line[row] = square[(row * side) + column];
+            }
+
+            Fourier.Forward(line, FourierOptions.Matlab);
+            for (var row = 0; row < side; row++)
+            {
+                square[(row * side) + column] = line[row];
+            }
+        }
+
+        return true;
+    }
+
+    private static double Hann(int i, int side) => 0.5 - (0.5 * Math.Cos(2 * Math.PI * (i + 0.5) / side));
+
+    private static int Signed(int index, int side) => index <= side / 2 ? index : index - side;
+}

@@ -1,0 +1,141 @@
+using Foramen.Engine.Camera;
+using Foramen.Engine.Paper;
+using Foramen.Engine.Quantities;
+
+namespace Foramen.Engine.Print;
+
+/// <summary>A print read from a scan: straightened, turned as the finished picture is looked at, as reflectances on a grid over the whole sheet. Immutable.</summary>
+/// <remarks>Limit: trust densities to about 1.7, for glossy blacks read too light by flare (common practice, no source).</remarks>
+public sealed class ScannedPrint
+{
+    /// <summary>Density beyond which a scan is not to be trusted.</summary>
+    public const double TrustedDensity = 1.7;
+
+    private const int RowsInBand = 32;
+    private const double Darkest = 1e-4;
+    private readonly float[] reflectances;
+
+    private ScannedPrint(int width, int height, float[] reflectances, double clippedLight, double clippedDark)
+        => (Width, Height, this.reflectances, ClippedLight, ClippedDark) = (width, height, reflectances, clippedLight, clippedDark);
+
+    /// <summary>Columns.</summary>
+    public int Width { get; }
+
+    /// <summary>Rows.</summary>
+    public int Height { get; }
+
+    /// <summary>Reflectances in rows from the top; some above 1 where the light was misjudged.</summary>
+    public ReadOnlySpan<float> Reflectances => reflectances;
+
+    /// <summary>Part of the sheet at the scan's highest code, 0 to 1.</summary>
+    public double ClippedLight { get; }
+
+    /// <summary>Part of the sheet at the scan's lowest code, 0 to 1.</summary>
+    public double ClippedDark { get; }
+
+    /// <summary>Reads a print.</summary>
+    /// <param name="setting">The scan, where the print is on it, and what its light means.</param>
+    /// <param name="lie">How it lies.</param>
+    /// <param name="width">Columns over the whole sheet, 8 to 12 000.</param>
+    /// <param name="height">Rows, 8 to 12 000.</param>
+    /// <param name="cancellation">Stops between bands of rows.</param>
+    /// <exception cref="RefusalException">A size outside its range, or corners beyond the scan.</exception>
+    public static ScannedPrint Read(PrintSetting setting, PrintLie lie, int width, int height, CancellationToken cancellation = default)
+    {
+        Guard.Within(width, 8, SheetGrid.MostPixels, "the columns of the print", "pixels");
+        Guard.Within(height, 8, SheetGrid.MostPixels, "the rows of the print", "pixels");
+        var corners = setting.Corners.Turned(lie.Quarters);
+        var (scan, map) = (setting.Scan, corners.ToMap());
+        var samples = (int)Math.Clamp(Math.Ceiling(corners.LongSidePixels / Math.Max(width, height)) + 1, 2, 8);
+        var values = new float[width * height];
+        var clipped = new (int Light, int Dark)[height];
+        RowWork.Run(
+            height,
+            RowsInBand,
+            (from, to) =>
+            {
+                for (var row = from; row < to; row++)
+                {
+                    for (var column = 0; column < width; column++)
+                    {
+                        var (sum, light, dark) = (0.0, 0, 0);
+                        for (var i = 0; i < samples * samples; i++)
+                        {
+                            var u = (column + (((i % samples) + 0.5) / samples)) / width;
+                            var v = (row + (((i / samples) + 0.5) / samples)) / height;
+                            var (x, y) = map.Map(lie.Mirrored ? 1 - u : u, v);
+                            var value = scan.LightAt(Math.Clamp((int)x, 0, scan.Width - 1), Math.Clamp((int)y, 0, scan.Height - 1));
+                            (sum, light, dark) = (sum + value, light + (value >= 1 ? 1 : 0), dark + (value <= 0 ? 1 : 0));
+                        }
+
+                        var (middleX, middleY) = map.Map(lie.Mirrored ? 1 - ((column + 0.5) / width) : (column + 0.5) / width, (row + 0.5) / height);
+                        values[(row * width) + column] = (float)setting.Scale.ReflectanceOf(sum / (samples * samples) / setting.UnevennessAt(middleX, middleY));
+                        clipped[row] = (clipped[row].Light + light, clipped[row].Dark + dark);
+                    }
+                }
+            },
+            null,
+            cancellation);
+        var all = (double)width * height * samples * samples;
+        return new ScannedPrint(width, height, values, clipped.Sum(one => (double)one.Light) / all, clipped.Sum(one => (double)one.Dark) / all);
+    }
+
+    /// <summary>Density of a pixel.</summary>
+    /// <exception cref="RefusalException">Outside the print.</exception>
+    public Density DensityAt(int column, int row)
+    {
+        Guard.Within(column, 0, Width - 1, "the column");
+        Guard.Within(row, 0, Height - 1, "the row");
+        return DensityOf(reflectances[(row * Width) + column]);
+    }
+
+    /// <summary>Density around a place, of the middle three fifths of its pixels by brightness, so that dust does not count; null where it lies outside the sheet.</summary>
+    /// <param name="column">Across, in pixels; the middle of the first is at 0.</param>
+    /// <param name="row">Down.</param>
+    /// <param name="radius">How far around, pixels, 0.5 to 100.</param>
+    public Density? DensityAround(double column, double row, double radius)
+    {
+        Guard.Within(radius, 0.5, 100, "the radius around a tone", "pixels");
+        var values = new List<float>();
+        for (var y = (int)Math.Ceiling(row - radius); y <= row + radius; y++)
+        {
+            for (var x = (int)Math.Ceiling(column - radius); x <= column + radius; x++)
+            {
+                if (x >= 0 && y >= 0 && x < Width && y < Height && double.Hypot(x - column, y - row) <= radius)
+                {
+                    values.Add(reflectances[(y * Width) + x]);
+                }
+            }
+        }
+
+        if (values.Count == 0)
+        {
+            return null;
+        }
+
+        values.Sort();
+        var from = values.Count / 5;
+        return DensityOf(values[from..(values.Count - from)].Average());
+    }
+
+    /// <summary>
+    /// The finished picture as 8-bit grey in sRGB's transfer function, the paper's own white as white; a paper negative turned into its positive, its densities mirrored between
+    /// the paper's lightest and darkest.
+    /// </summary>
+    /// <param name="curve">The paper's curve.</param>
+    public byte[] PositiveCodes(CharacteristicCurve curve)
+    {
+        var (least, most) = (curve.MinimumDensity.Value, curve.MaximumDensity.Value);
+        return Array.ConvertAll(reflectances, reflectance =>
+        {
+            var density = DensityOf(reflectance).Value;
+            var shown = curve.Kind == PaperKind.NegativeWorking ? least + most - density : density;
+            var v = Math.Clamp(Math.Pow(10, least - shown), 0, 1);
+
+            // IEC 61966-2-1, linear to code.
+            return (byte)((255 * (v <= 0.0031308 ? 12.92 * v : (1.055 * Math.Pow(v, 1 / 2.4)) - 0.055)) + 0.5);
+        });
+    }
+
+    private static Density DensityOf(double reflectance) => Density.FromValue(Math.Clamp(-Math.Log10(Math.Max(Darkest, reflectance)), Density.Min, Density.Max));
+}
