@@ -1,3 +1,5 @@
+using Foramen.Engine.Exposure;
+using Foramen.Engine.Print;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
 
@@ -15,6 +17,8 @@ public sealed class ToneVerdict(Ulid? tone, string name, WantedRendering? wanted
     /// <summary>What “burnt” or “blocked” stands for at least until more is said, stops; our choice.</summary>
     public const double LostStops = 2;
 
+    private double? sdStops;
+
     /// <summary>The tone; null for the print as a whole.</summary>
     public Ulid? Tone { get; } = tone;
 
@@ -30,6 +34,9 @@ public sealed class ToneVerdict(Ulid? tone, string name, WantedRendering? wanted
     /// <summary>Burnt or blocked, where detail is gone; null where it is not.</summary>
     public ToneFate? Lost { get; private set; }
 
+    /// <summary>Density measured on a picture of the print; null where it was judged by eye.</summary>
+    public double? MeasuredDensity { get; private set; }
+
     /// <summary>Whether it says something about the time: not where it was allowed to burn or block.</summary>
     public bool Counts => Wanted is not (WantedRendering.MayBurn or WantedRendering.MayBlock);
 
@@ -38,13 +45,31 @@ public sealed class ToneVerdict(Ulid? tone, string name, WantedRendering? wanted
     {
         LighterByStops = said?.LighterByStops ?? 0;
         Lost = said?.Fate;
+        (MeasuredDensity, sdStops) = (said?.MeasuredDensity, said?.SdStops);
         return this;
     }
 
-    /// <summary>Half a stop lighter or darker.</summary>
+    /// <summary>Takes what was measured; a tone that may burn or block keeps what was said of it.</summary>
+    public void TakeMeasured(MeasuredTone measured)
+    {
+        if (measured is { FromAim: { } off, FromAimSd: { } sd })
+        {
+            LighterByStops = Math.Clamp(Math.Round(off.Value, 1), -MaxStops, MaxStops);
+            Lost = measured.Outcome switch
+            {
+                ToneOutcome.Burnt => ToneFate.Burnt,
+                ToneOutcome.Blocked => ToneFate.Blocked,
+                _ => null,
+            };
+            (MeasuredDensity, sdStops) = (Math.Round(measured.Density.Value, 3), Math.Round(sd.Value, 3));
+        }
+    }
+
+    /// <summary>Half a stop lighter or darker; what was measured no longer counts.</summary>
     /// <param name="steps">1 lighter, −1 darker.</param>
     public void Move(int steps)
     {
+        ByEye();
         LighterByStops = Math.Clamp(LighterByStops + (steps * StepStops), -MaxStops, MaxStops);
         if ((Lost == ToneFate.Burnt && LighterByStops <= 0) || (Lost == ToneFate.Blocked && LighterByStops >= 0))
         {
@@ -55,6 +80,7 @@ public sealed class ToneVerdict(Ulid? tone, string name, WantedRendering? wanted
     /// <summary>Says that its detail is gone, or takes that back.</summary>
     public void Lose(ToneFate fate)
     {
+        ByEye();
         if (Lost == fate)
         {
             (Lost, LighterByStops) = (null, 0);
@@ -66,5 +92,7 @@ public sealed class ToneVerdict(Ulid? tone, string name, WantedRendering? wanted
     }
 
     /// <summary>As the journal keeps it.</summary>
-    public JudgedTone ToJudged() => new() { Tone = Tone, LighterByStops = LighterByStops, Fate = Lost };
+    public JudgedTone ToJudged() => new() { Tone = Tone, LighterByStops = LighterByStops, Fate = Lost, MeasuredDensity = MeasuredDensity, SdStops = sdStops };
+
+    private void ByEye() => (MeasuredDensity, sdStops) = (null, null);
 }

@@ -1,0 +1,184 @@
+using Foramen.Engine.Camera;
+using Foramen.Engine.Paper;
+using Foramen.Engine.Print;
+using Foramen.Engine.Quantities;
+using Foramen.Engine.Scene;
+using Foramen.Field.Components;
+using Foramen.Field.Storage;
+using Foramen.Field.Texts;
+using Foramen.Journal;
+using Foramen.Journal.Kit;
+using Foramen.Journal.Learning;
+
+namespace Foramen.Field.Sheets.Judge;
+
+/// <summary>A finished print measured on its picture: where it lies, what its tones came out as, and how it compares with the one that was expected.</summary>
+public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPictures pictures)
+{
+    private const int PictureLongSide = 1600;
+    private const int PrintLongSide = 480;
+    private const double MostClipped = 0.01;
+    private static readonly Length AroundATone = Length.FromMillimetres(1.5);
+
+    private readonly List<PixelPoint> marks = [];
+    private TakenPicture? picture;
+    private string? read;
+
+    /// <summary>Density of the ground that the print lies on, as typed.</summary>
+    public string Ground { get; set; } = "";
+
+    /// <summary>Width of the unexposed rim in mm, as typed.</summary>
+    public string Rim { get; set; } = NumberText.Show(4, 0);
+
+    /// <summary>What is wrong with the ground's density.</summary>
+    public string? GroundMessage { get; private set; }
+
+    /// <summary>What is wrong with the rim.</summary>
+    public string? RimMessage { get; private set; }
+
+    /// <summary>Why nothing was measured, in a sentence.</summary>
+    public string? Message { get; private set; }
+
+    /// <summary>Columns of the decoded picture, pixels; nothing before it was read.</summary>
+    public int Width => picture?.Width ?? 0;
+
+    /// <summary>Rows of the decoded picture, pixels.</summary>
+    public int Height => picture?.Height ?? 0;
+
+    /// <summary>The corners: those that were found, or those that were touched; fewer than four while they are being touched.</summary>
+    public IReadOnlyList<PixelPoint> Corners => marks;
+
+    /// <summary>What the comparison says; null before it was made.</summary>
+    public PrintComparison? Comparison { get; private set; }
+
+    /// <summary>Each metered tone with what was measured where it came to lie; null where that is beside the sheet, or where it was read by hand.</summary>
+    public IReadOnlyList<(Ulid Tone, string Name, MeasuredTone? Measured)> Tones { get; private set; } = [];
+
+    /// <summary>What to be careful about.</summary>
+    public IReadOnlyList<string> Doubts { get; private set; } = [];
+
+    /// <summary>How far the camera was aimed off: to the right and up, degrees.</summary>
+    public (double Right, double Up) AimedOffDegrees { get; private set; }
+
+    /// <summary>Looks for the print and measures it; what is wrong stands in the messages.</summary>
+    /// <param name="contentHash">The picture of the print.</param>
+    public async Task MeasureAsync(string contentHash)
+    {
+        (Comparison, Tones, Doubts, Message, GroundMessage, RimMessage) = (null, [], [], null, null, null);
+        if (Typed(Ground, 0, 2, Words.Measured.GroundOf, text => GroundMessage = text) is not { } ground
+            || Typed(Rim, 0, 50, Words.Measured.RimOf, text => RimMessage = text) is not { } rim)
+        {
+            return;
+        }
+
+        try
+        {
+            if (read != contentHash)
+            {
+                marks.Clear();
+                picture = await pictures.ReadAsync(contentHash, PictureLongSide);
+                read = contentHash;
+            }
+
+            if (picture is null)
+            {
+                Message = Words.Measured.NotHere;
+                return;
+            }
+
+            await CompareAsync(ScanImage.FromRgba(picture.Width, picture.Height, picture.Rgba), Density.FromValue(ground), Length.FromMillimetres(rim));
+        }
+        catch (Exception e) when (e is RefusalException or StoreRefusedException)
+        {
+            Message = e.Message;
+        }
+    }
+
+    /// <summary>Touches a corner: the four in turn, clockwise from the upper left; after that the nearest moves.</summary>
+    /// <param name="x">Part of the width, 0 to 1.</param>
+    /// <param name="y">Part of the height, 0 to 1.</param>
+    public void Touch(double x, double y)
+    {
+        var place = PixelPoint.At(Math.Clamp(x, 0, 1) * Width, Math.Clamp(y, 0, 1) * Height);
+        Comparison = null;
+        if (marks.Count < 4)
+        {
+            marks.Add(place);
+            return;
+        }
+
+        marks[marks.IndexOf(marks.MinBy(mark => mark.DistanceTo(place)))] = place;
+    }
+
+    /// <summary>Forgets the corners, so that they are touched anew.</summary>
+    public void TouchAnew()
+    {
+        marks.Clear();
+        Comparison = null;
+    }
+
+    private static double? Typed(string text, double least, double most, string what, Action<string> refuse)
+    {
+        try
+        {
+            return NumberText.Read(text, least, most, what, "");
+        }
+        catch (RefusalException e)
+        {
+            refuse(e.Message);
+            return null;
+        }
+    }
+
+    private async Task CompareAsync(ScanImage scan, Density ground, Length rim)
+    {
+        var scene = await MeteredScene.OfAsync(sheet, scenes, MeteredScene.LightOf(sheet.Sheet));
+        if (scene is not { Photograph: { WhiteLuminance: not null } photograph, Projection: { } projection })
+        {
+            Message = Words.Measured.NoPhotograph;
+            return;
+        }
+
+        if (marks.Count < 4)
+        {
+            var found = SheetFinder.Find(scan);
+            marks.Clear();
+            marks.AddRange([found.TopLeft, found.TopRight, found.BottomRight, found.BottomLeft]);
+        }
+
+        var corners = new PrintCorners(marks[0], marks[1], marks[2], marks[3]);
+        var light = LightField.Around(scan, corners);
+        var setting = new PrintSetting(scan, corners, PrintSetting.ScaleThrough(scan, light, [], ground), light);
+        var basis = SheetLesson.BasisOf(sheet.Session.Ledger, sheet.Sheet!);
+        var curve = scene.Response.Paper.Curve;
+        var image = SheetImage.Make(
+            LuminanceMap.AsPaperSees(photograph, scene.Sight),
+            projection,
+            PrintLongSide,
+            PointSpread.Of(projection.Camera, PaperLight.Of(scene.Response.Light.ToSpectrum(), scene.Response.Paper.Sensitivity)));
+        var comparison = PrintComparison.Of(setting, image, curve, PrintExposure.Of(scene.Response, SheetLesson.GivenExposure(sheet.Sheet!, basis), basis.Flash), rim);
+        Tones = [.. scene.Tones.Select(tone => (tone.Id, tone.Tone.Name, At(tone.Tone, projection, comparison, curve)))];
+        Doubts = [.. Doubtful(comparison)];
+        double Degrees(double millimetres) => Math.Atan2(millimetres, projection.Camera.FocalDistance.Millimetres) * 180 / Math.PI;
+        AimedOffDegrees = (Degrees(-comparison.RightMillimetres), Degrees(-comparison.UpMillimetres));
+        Comparison = comparison;
+    }
+
+    private static MeasuredTone? At(Tone tone, SheetProjection projection, PrintComparison comparison, CharacteristicCurve curve)
+        => tone.Position is { } position && projection.PicturePlaceOf(position) is { } place && comparison.DensityAround(place, AroundATone) is { } density
+            ? MeasuredTone.Of(curve, tone.Rendering, density)
+            : null;
+
+    private static IEnumerable<string> Doubtful(PrintComparison comparison)
+    {
+        if (comparison.Print.ClippedLight > MostClipped)
+        {
+            yield return Words.Measured.ClippedLight;
+        }
+
+        if (comparison.Print.ClippedDark > MostClipped)
+        {
+            yield return Words.Measured.ClippedDark;
+        }
+    }
+}
