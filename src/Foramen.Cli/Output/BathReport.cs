@@ -47,6 +47,9 @@ internal sealed record BathReport
     /// <summary>Where it settles if sheets and topping up go on as they did; null where nothing is topped up.</summary>
     public BathSteadyReport? Steady { get; init; }
 
+    /// <summary>What first tones say of the developer.</summary>
+    public required BathDeveloperReport Developer { get; init; }
+
     public required IReadOnlyList<BathSheetReport> Sheets { get; init; }
 
     public required IReadOnlyList<BathFixerReport> Fixers { get; init; }

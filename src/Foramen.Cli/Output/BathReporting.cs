@@ -1,5 +1,6 @@
 using Foramen.Cli.Time;
 using Foramen.Engine.Bath;
+using Foramen.Engine.Learning;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Bottles;
@@ -51,6 +52,7 @@ internal static class BathReporting
             Open = account.IsOpen,
             Colour = account.Colour is { } colour ? Word(colour) : null,
             Steady = Steady(bottle, account.Habit),
+            Developer = Developer(account.Learned),
             Sheets = [.. account.Steps.Where(step => step.Load is not null).Select(step => Sheet(ledger, step))],
             Fixers = [.. ledger.Bottles.All.Where(each => each is { InUse: true, Mixed.Body.Contents: BottleContents.Fixer }).Select(each => Fixer(ledger, each))],
             Warnings = time?.Warnings ?? (DeveloperWarmth.Warning(temperature) is { } warning ? [warning] : []),
@@ -96,6 +98,24 @@ internal static class BathReporting
             step.Before.Activity.Middle,
             known ? TimeOf(step.Before, Temperature.FromCelsius(celsius))?.Time.Middle.Seconds : null,
             said.DevelopedSeconds);
+    }
+
+    private static BathDeveloperReport Developer(LearnedDeveloper learned)
+    {
+        return new(
+            learned.FirstTones,
+            learned.Bottles,
+            learned.Sentence,
+            Parameter(DeveloperParameter.AppearanceFactor),
+            Parameter(DeveloperParameter.Capacity),
+            Parameter(DeveloperParameter.OpenLoss),
+            Parameter(DeveloperParameter.Q10));
+
+        BathParameterReport Parameter(DeveloperParameter which)
+        {
+            var one = learned.Parameters.First(each => each.Parameter == which);
+            return new(one.Value.Low, one.Value.Middle, one.Value.High, one.Before, one.IsAssumed ? "assumed" : "learned");
+        }
     }
 
     private static BathFixerReport Fixer(Ledger ledger, Bottle bottle)

@@ -122,6 +122,7 @@ internal static class BathVerb
             ["sheets left", left.Low >= SheetsLeft.Horizon ? Many(left.Low) : $"{Many(left.Middle)}, could be {Many(left.Low)} to {Many(left.High)}"],
             ["so far", string.Create(culture, $"{report.SheetsDeveloped} sheets, {report.SquareMetresDeveloped * 1e4:0} cm², {report.AgeHours:0.0} h old, {(report.Open ? "open" : "closed")}")],
             ["volume", string.Create(culture, $"{report.Volume.NowMl:0.#} ml of {report.Volume.CapacityMl:0.#}: {report.Volume.FilledMl:0.#} filled + {report.Volume.AddedMl:0.#} added − {report.Volume.LostMl:0.#} lost − {report.Volume.PouredMl:0.#} poured away")],
+            ["learned", report.Developer.Says],
             ["to do", Advice(report.Advice, culture)],
         ]);
         page.Line(report.Advice.LeadsTo);

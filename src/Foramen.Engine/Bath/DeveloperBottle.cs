@@ -12,9 +12,6 @@ public sealed record DeveloperBottle
     // A time of appearance of some 8 to 12 s is read to a second, and the factor is known to a tenth: together about a fifth.
     private const double AppearanceUncertainty = 1.2;
 
-    // How fast a developer ages in air is common practice without a source: half as fast and twice as fast are the bounds (our choice).
-    private const double AgeingUncertainty = 2;
-
     private DeveloperBottle()
     {
     }
@@ -183,7 +180,7 @@ public sealed record DeveloperBottle
         return this with
         {
             Age = Duration.FromSeconds(Math.Min(Age.Seconds + rest.Time.Seconds, Duration.Max)),
-            Strength = Strength.Weakened(Math.Exp(-loss / Profile.Temperatures.Middle.TimeFactor(rest.Temperature)), AgeingUncertainty),
+            Strength = Strength.Weakened(Math.Exp(-loss / Profile.Temperatures.Middle.TimeFactor(rest.Temperature)), Profile.AgeingFactor),
         };
     }
 

@@ -14,6 +14,7 @@ public sealed record DeveloperProfile
     private readonly double appearanceFactor = 7.5;
     private readonly double openLossPerHour = 0.02;
     private readonly double closedLossPerDay = 0.01;
+    private readonly double ageingFactor = 2;
     private readonly double knownTo = 2.5;
     private readonly Spread<double> capacity = new(4, 5.7, 8);
     private readonly Density referenceDensity = Density.FromValue(0.7);
@@ -102,6 +103,13 @@ public sealed record DeveloperProfile
     {
         get => closedLossPerDay;
         init => closedLossPerDay = Guard.Within(value, 0, 1, "the loss per day in a closed bottle");
+    }
+
+    /// <summary>How far off the ageing may be, as a factor of its rate both ways, 1 to 10. Default 2 (our choice: common practice gives no source).</summary>
+    public double AgeingFactor
+    {
+        get => ageingFactor;
+        init => ageingFactor = Guard.Within(value, 1, 10, "the factor by which the ageing may be off");
     }
 
     /// <summary>By-products beyond which nothing is known, m²/l, 0.1 to 100. Default 2.5: where handbooks give paper developers up (from memory).</summary>

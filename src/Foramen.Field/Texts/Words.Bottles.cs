@@ -1,5 +1,6 @@
 using System.Globalization;
 using Foramen.Engine.Bath;
+using Foramen.Engine.Learning;
 using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
 using Foramen.Journal.Bodies;
@@ -56,6 +57,9 @@ public static partial class Words
         public const string Past = "What went through";
         public const string Remarks = "To know";
         public const string MixingMore = "Before you mix";
+        public const string Learned = "What your sheets say of it";
+        public const string LearnedWhich = "Number by number";
+        public const string LearnedWhy = "From the first tones you saw, in every bottle described like this one. Until they say enough, what handbooks and common practice have is used.";
         public const string Spent = "Spent: mix a fresh one. Used fixer carries silver: keep it for the waste site.";
         public const string Silver = "Silver in it";
 
@@ -111,8 +115,27 @@ public static partial class Words
             ? string.Create(CultureInfo.InvariantCulture, $"{given:0} s at {strength * 100:0} %")
             : string.Create(CultureInfo.InvariantCulture, $"at {strength * 100:0} %");
 
+        public static string NameOf(DeveloperParameter parameter) => parameter switch
+        {
+            DeveloperParameter.AppearanceFactor => "Full time over first tone",
+            DeveloperParameter.Capacity => "A litre lasts for",
+            DeveloperParameter.OpenLoss => "Lost in an open hour",
+            _ => "Faster 10 °C warmer",
+        };
+
+        public static string ValueOf(LearnedParameter one) => one.IsAssumed
+            ? $"{Valued(one.Parameter, one.Before)}, assumed"
+            : $"{Valued(one.Parameter, one.Value.Middle)} ({Valued(one.Parameter, one.Value.Low)} to {Valued(one.Parameter, one.Value.High)})";
+
         public static string GramsPerLitre(double grams, double limit) => string.Create(
             CultureInfo.InvariantCulture, $"{grams:0.00} of {limit:0.0} g/l");
+
+        private static string Valued(DeveloperParameter parameter, double value) => parameter switch
+        {
+            DeveloperParameter.Capacity => string.Create(CultureInfo.InvariantCulture, $"{value:0.0} m²"),
+            DeveloperParameter.OpenLoss => string.Create(CultureInfo.InvariantCulture, $"{value * 100:0.0} %"),
+            _ => string.Create(CultureInfo.InvariantCulture, $"{value:0.0}×"),
+        };
 
         private static string Many(int sheets) => sheets >= 100
             ? "100 or more"

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Foramen.Engine.Bath;
+using Foramen.Engine.Learning;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;
@@ -51,6 +52,9 @@ public sealed record DeveloperAccount
     /// <summary>Sentences for the user: what was left out, assumed or odd.</summary>
     public required IReadOnlyList<string> Remarks { get; init; }
 
+    /// <summary>What the first tones seen in this kind of developer say of it; everything assumed while there are none.</summary>
+    public required LearnedDeveloper Learned { get; init; }
+
     /// <summary>Whether <see cref="At"/> stands before the last thing that happened, by the clock that wrote it.</summary>
     public required bool IsBeforeTheLast { get; init; }
 
@@ -75,12 +79,8 @@ public sealed record DeveloperAccount
             throw new RefusalException("This is no bottle of developer whose mixing the journal knows; choose one that was mixed.");
         }
 
-        var course = new Course(ledger, mixing.Body, mixing.At.AddSeconds(-(mixed.SecondsAgo ?? 0)));
-        foreach (var happening in bottle.Happenings)
-        {
-            course.Take(happening);
-        }
-
+        var learned = DeveloperLessons.Of(ledger, bottle);
+        var course = Lived(ledger, bottle, learned.Profile);
         var before = at < course.Clock;
         course.Pass(at, remark: false);
         return new DeveloperAccount
@@ -94,6 +94,7 @@ public sealed record DeveloperAccount
             Colour = course.Colour,
             Steps = course.Steps,
             Remarks = course.AllRemarks,
+            Learned = learned,
             IsBeforeTheLast = before,
             Habit = BottleHabit.Of(course.Bottle) ?? new BottleHabit(
                 UsualArea(ledger),
@@ -101,6 +102,26 @@ public sealed record DeveloperAccount
                 Volume.FromMillilitres(AssumedLostMillilitres),
                 Volume.FromMillilitres(UsualTopUpPart * course.Bottle.Capacity.Millilitres)),
         };
+    }
+
+    /// <summary>The life of a bottle as evidence of its developer.</summary>
+    /// <exception cref="RefusalException">Mixed in a way that cannot be.</exception>
+    internal static DeveloperLife LifeOf(Ledger ledger, Bottle bottle, DeveloperProfile profile)
+    {
+        var course = Lived(ledger, bottle, profile);
+        return new DeveloperLife(bottle.Id.ToString(), course.Bottle.Filled, course.Events);
+    }
+
+    private static Course Lived(Ledger ledger, Bottle bottle, DeveloperProfile profile)
+    {
+        var (at, mixed) = (bottle.Mixed!.At, bottle.Mixed.Body);
+        var course = new Course(ledger, mixed, profile, at.AddSeconds(-(mixed.SecondsAgo ?? 0)));
+        foreach (var happening in bottle.Happenings)
+        {
+            course.Take(happening);
+        }
+
+        return course;
     }
 
     private static Area UsualArea(Ledger ledger) => ledger.Cameras.All.FirstOrDefault() is { Current.Body: var camera }
@@ -117,10 +138,9 @@ public sealed record DeveloperAccount
         private bool clockWentBack;
         private int sizesAssumed;
 
-        public Course(Ledger ledger, BottleMixed mixed, DateTimeOffset at)
+        public Course(Ledger ledger, BottleMixed mixed, DeveloperProfile profile, DateTimeOffset at)
         {
             this.ledger = ledger;
-            var profile = mixed.Developer.ToProfile();
             loads = new SheetLoads(ledger, profile.ReferenceDensity);
             Bottle = DeveloperBottle.Fill(
                 profile,
@@ -148,6 +168,9 @@ public sealed record DeveloperAccount
 
         public List<DeveloperStep> Steps { get; } = [];
 
+        /// <summary>What happened, as the Engine counts it.</summary>
+        public List<BottleEvent> Events { get; } = [];
+
         public IReadOnlyList<string> AllRemarks =>
         [
             .. remarks,
@@ -167,14 +190,12 @@ public sealed record DeveloperAccount
                 {
                     case DevelopedIn sheet:
                         load = loads.Of(ledger.Sheets.Find(sheet.Sheet), sheet.MeanDensity);
-                        Bottle = AfterSheet(sheet, load);
+                        TakeSheet(sheet, load);
                         break;
                     case BottleToppedUp said:
-                        Bottle = Bottle.After(
-                        [
+                        Happen(
                             new PouredAway(Volume.FromMillilitres(said.PouredMillilitres)),
-                            new FreshAdded(Volume.FromMillilitres(said.FreshMillilitres), said.Strength ?? 1),
-                        ]);
+                            new FreshAdded(Volume.FromMillilitres(said.FreshMillilitres), said.Strength ?? 1));
                         break;
                     case BottleWarmthRead said:
                         ReadWarmth(said.TemperatureCelsius, happening.HappenedAt);
@@ -203,27 +224,36 @@ public sealed record DeveloperAccount
             if (until > lived)
             {
                 var seconds = Math.Min((until - lived).TotalSeconds, Duration.Max);
-                Bottle = Bottle.After(new TimePassed(Duration.FromSeconds(seconds), IsOpen, Temperature));
+                Happen(new TimePassed(Duration.FromSeconds(seconds), IsOpen, Temperature));
             }
 
             // After a clock was set back time goes on from where the clock stands now.
             lived = remark || until > lived ? until : lived;
         }
 
-        private DeveloperBottle AfterSheet(DevelopedIn sheet, SheetLoad load)
+        private void TakeSheet(DevelopedIn sheet, SheetLoad load)
         {
             var temperature = Temperature.FromCelsius(sheet.TemperatureCelsius);
-            var bottle = Bottle;
+            var developed = new SheetDeveloped(load.Area, load.MeanDensity, Volume.FromMillilitres(sheet.LostMillilitres ?? AssumedLostMillilitres));
             if (sheet.AppearedAfterSeconds is { } appeared)
             {
-                bottle = bottle.After(new ImageAppeared(Duration.FromSeconds(appeared), temperature));
+                Happen(new ImageAppeared(Duration.FromSeconds(appeared), temperature), developed);
+            }
+            else
+            {
+                Happen(developed);
             }
 
-            bottle = bottle.After(new SheetDeveloped(load.Area, load.MeanDensity, Volume.FromMillilitres(sheet.LostMillilitres ?? AssumedLostMillilitres)));
             ReadWarmth(sheet.TemperatureCelsius, null);
             Colour = sheet.Colour ?? Colour;
             sizesAssumed += load.SizeIsKnown ? 0 : 1;
-            return bottle;
+        }
+
+        // All of it or, where a part cannot have happened, nothing.
+        private void Happen(params BottleEvent[] happened)
+        {
+            Bottle = Bottle.After(happened);
+            Events.AddRange(happened);
         }
 
         private void ReadWarmth(double celsius, DateTimeOffset? at)

@@ -3,6 +3,7 @@ using Foramen.Field.Bench;
 using Foramen.Field.Bench.Bottles;
 using Foramen.Field.Settings;
 using Foramen.Field.Tests.TestKit;
+using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Microsoft.AspNetCore.Components;
 using Microsoft.Extensions.DependencyInjection;
@@ -38,6 +39,31 @@ public sealed class BottlePageTests : IDisposable
 
         var bench = field.Render<BenchPage>();
         Assert.Contains("100 % of fresh", bench.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Its_page_says_what_first_tones_taught_and_calls_the_rest_assumed()
+    {
+        await field.Session.OpenAsync();
+        var (first, next) = (field.Session.NewId(), field.Session.NewId());
+        BottleMixed Mixed(Ulid id) => new() { Bottle = id, Contents = BottleContents.Developer, Name = "one of two", VolumeMillilitres = 300, TemperatureCelsius = 20 };
+        await field.Session.AppendAsync(Mixed(first));
+        await field.Session.AppendAsync(Mixed(next));
+        var page = field.Render<BottlePage>(parameters => parameters.Add(one => one.IdText, next.ToString()));
+        Assert.Contains("No first tone has been seen", page.Find("#learned").TextContent, StringComparison.Ordinal);
+        Assert.Contains("7.5×, assumed", page.Find("#learned").TextContent, StringComparison.Ordinal);
+
+        // 75 s over 12.5 s is 6 where common practice has 7.5: between the two, as both are known about as well.
+        for (var n = 0; n < 4; n++)
+        {
+            await field.Session.AppendAsync(new DevelopedIn { Sheet = field.Session.NewId(), Bottle = first, TemperatureCelsius = 20, AppearedAfterSeconds = 12.5 });
+        }
+
+        page = field.Render<BottlePage>(parameters => parameters.Add(one => one.IdText, next.ToString()));
+        var said = page.Find("#learned").TextContent;
+        Assert.Contains("4 first tones in 1 bottle say most of its factor", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("7.5×, assumed", said, StringComparison.Ordinal);
+        Assert.Contains("2.0×, assumed", said, StringComparison.Ordinal);
     }
 
     [Fact]
