@@ -7,7 +7,6 @@ using Foramen.Field.Components;
 using Foramen.Field.Storage;
 using Foramen.Field.Texts;
 using Foramen.Journal;
-using Foramen.Journal.Kit;
 using Foramen.Journal.Learning;
 
 namespace Foramen.Field.Sheets.Judge;
