@@ -1,5 +1,6 @@
 using System.Globalization;
 using Foramen.Engine.Bath;
+using Foramen.Engine.Learning;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;
@@ -51,14 +52,11 @@ public sealed record DeveloperAccount
     /// <summary>Sentences for the user: what was left out, assumed or odd.</summary>
     public required IReadOnlyList<string> Remarks { get; init; }
 
+    /// <summary>What the first tones seen in this kind of developer say of it; everything assumed while there are none.</summary>
+    public required LearnedDeveloper Learned { get; init; }
+
     /// <summary>Whether <see cref="At"/> stands before the last thing that happened, by the clock that wrote it.</summary>
     public required bool IsBeforeTheLast { get; init; }
-
-    /// <summary>
-    /// Why its age is not to be trusted: the clock went back in its life, or shows an instant before the last thing that happened to it. One sentence,
-    /// also the first of <see cref="Remarks"/>; null where neither by a minute.
-    /// </summary>
-    public string? ClockDoubt { get; init; }
 
     /// <summary>
     /// What one sheet means to it: the average of its own sheets; before the first a sheet like the one given, a tenth of the bottle topped up after it
@@ -81,14 +79,9 @@ public sealed record DeveloperAccount
             throw new RefusalException("This is no bottle of developer whose mixing the journal knows; choose one that was mixed.");
         }
 
-        var course = new Course(ledger, mixing.Body, mixing.At.AddSeconds(-(mixed.SecondsAgo ?? 0)));
-        foreach (var happening in bottle.Happenings)
-        {
-            course.Take(happening);
-        }
-
+        var learned = DeveloperLessons.Of(ledger, bottle);
+        var course = Lived(ledger, bottle, learned.Profile);
         var before = at < course.Clock;
-        var doubt = course.ClockDoubtAt(at);
         course.Pass(at, remark: false);
         return new DeveloperAccount
         {
@@ -100,8 +93,8 @@ public sealed record DeveloperAccount
             IsOpen = course.IsOpen,
             Colour = course.Colour,
             Steps = course.Steps,
-            Remarks = doubt is null ? course.AllRemarks : [doubt, .. course.AllRemarks],
-            ClockDoubt = doubt,
+            Remarks = course.AllRemarks,
+            Learned = learned,
             IsBeforeTheLast = before,
             Habit = BottleHabit.Of(course.Bottle) ?? new BottleHabit(
                 UsualArea(ledger),
@@ -109,6 +102,26 @@ public sealed record DeveloperAccount
                 Volume.FromMillilitres(AssumedLostMillilitres),
                 Volume.FromMillilitres(UsualTopUpPart * course.Bottle.Capacity.Millilitres)),
         };
+    }
+
+    /// <summary>The life of a bottle as evidence of its developer.</summary>
+    /// <exception cref="RefusalException">Mixed in a way that cannot be.</exception>
+    internal static DeveloperLife LifeOf(Ledger ledger, Bottle bottle, DeveloperProfile profile)
+    {
+        var course = Lived(ledger, bottle, profile);
+        return new DeveloperLife(bottle.Id.ToString(), course.Bottle.Filled, course.Events);
+    }
+
+    private static Course Lived(Ledger ledger, Bottle bottle, DeveloperProfile profile)
+    {
+        var (at, mixed) = (bottle.Mixed!.At, bottle.Mixed.Body);
+        var course = new Course(ledger, mixed, profile, at.AddSeconds(-(mixed.SecondsAgo ?? 0)));
+        foreach (var happening in bottle.Happenings)
+        {
+            course.Take(happening);
+        }
+
+        return course;
     }
 
     private static Area UsualArea(Ledger ledger) => ledger.Cameras.All.FirstOrDefault() is { Current.Body: var camera }
@@ -122,13 +135,12 @@ public sealed record DeveloperAccount
         private readonly SheetLoads loads;
         private readonly List<string> remarks = [];
         private DateTimeOffset lived;
-        private TimeSpan clockWentBack;
+        private bool clockWentBack;
         private int sizesAssumed;
 
-        public Course(Ledger ledger, BottleMixed mixed, DateTimeOffset at)
+        public Course(Ledger ledger, BottleMixed mixed, DeveloperProfile profile, DateTimeOffset at)
         {
             this.ledger = ledger;
-            var profile = mixed.Developer.ToProfile();
             loads = new SheetLoads(ledger, profile.ReferenceDensity);
             Bottle = DeveloperBottle.Fill(
                 profile,
@@ -156,19 +168,18 @@ public sealed record DeveloperAccount
 
         public List<DeveloperStep> Steps { get; } = [];
 
+        /// <summary>What happened, as the Engine counts it.</summary>
+        public List<BottleEvent> Events { get; } = [];
+
         public IReadOnlyList<string> AllRemarks =>
         [
             .. remarks,
+            .. clockWentBack ? ["The clock went back while this bottle was in use; that stretch counts as nothing."] : Array.Empty<string>(),
             .. sizesAssumed > 0 ? [Text($"The size of {sizesAssumed} of its sheets is not known; 102 × 127 mm is taken for granted.")] : Array.Empty<string>(),
         ];
 
         public void Take(BottleHappening happening)
         {
-            if (happening.At < Clock)
-            {
-                clockWentBack += Clock - happening.At;
-            }
-
             Pass(happening.HappenedAt, remark: happening.At < Clock);
             Clock = happening.At;
             var before = Bottle;
@@ -179,14 +190,12 @@ public sealed record DeveloperAccount
                 {
                     case DevelopedIn sheet:
                         load = loads.Of(ledger.Sheets.Find(sheet.Sheet), sheet.MeanDensity);
-                        Bottle = AfterSheet(sheet, load);
+                        TakeSheet(sheet, load);
                         break;
                     case BottleToppedUp said:
-                        Bottle = Bottle.After(
-                        [
+                        Happen(
                             new PouredAway(Volume.FromMillilitres(said.PouredMillilitres)),
-                            new FreshAdded(Volume.FromMillilitres(said.FreshMillilitres), said.Strength ?? 1),
-                        ]);
+                            new FreshAdded(Volume.FromMillilitres(said.FreshMillilitres), said.Strength ?? 1));
                         break;
                     case BottleWarmthRead said:
                         ReadWarmth(said.TemperatureCelsius, happening.HappenedAt);
@@ -209,46 +218,42 @@ public sealed record DeveloperAccount
             }
         }
 
-        /// <summary>Why the age is not to be trusted at an instant; null where it is.</summary>
-        public string? ClockDoubtAt(DateTimeOffset at)
-        {
-            // Two devices differ by seconds, and no developer ages by them.
-            if (Clock - at >= TimeSpan.FromMinutes(1))
-            {
-                return $"The clock shows {Span(Clock - at)} before the last thing written down of this bottle, so it does not age until then: set the clock right, or go by the first tone.";
-            }
-
-            return clockWentBack >= TimeSpan.FromMinutes(1)
-                ? $"The clock went back by {Span(clockWentBack)} or more while this bottle was in use, so how old it is is not certain: go by the first tone."
-                : null;
-        }
-
         public void Pass(DateTimeOffset until, bool remark)
         {
+            clockWentBack |= remark;
             if (until > lived)
             {
                 var seconds = Math.Min((until - lived).TotalSeconds, Duration.Max);
-                Bottle = Bottle.After(new TimePassed(Duration.FromSeconds(seconds), IsOpen, Temperature));
+                Happen(new TimePassed(Duration.FromSeconds(seconds), IsOpen, Temperature));
             }
 
             // After a clock was set back time goes on from where the clock stands now.
             lived = remark || until > lived ? until : lived;
         }
 
-        private DeveloperBottle AfterSheet(DevelopedIn sheet, SheetLoad load)
+        private void TakeSheet(DevelopedIn sheet, SheetLoad load)
         {
             var temperature = Temperature.FromCelsius(sheet.TemperatureCelsius);
-            var bottle = Bottle;
+            var developed = new SheetDeveloped(load.Area, load.MeanDensity, Volume.FromMillilitres(sheet.LostMillilitres ?? AssumedLostMillilitres));
             if (sheet.AppearedAfterSeconds is { } appeared)
             {
-                bottle = bottle.After(new ImageAppeared(Duration.FromSeconds(appeared), temperature));
+                Happen(new ImageAppeared(Duration.FromSeconds(appeared), temperature), developed);
+            }
+            else
+            {
+                Happen(developed);
             }
 
-            bottle = bottle.After(new SheetDeveloped(load.Area, load.MeanDensity, Volume.FromMillilitres(sheet.LostMillilitres ?? AssumedLostMillilitres)));
             ReadWarmth(sheet.TemperatureCelsius, null);
             Colour = sheet.Colour ?? Colour;
             sizesAssumed += load.SizeIsKnown ? 0 : 1;
-            return bottle;
+        }
+
+        // All of it or, where a part cannot have happened, nothing.
+        private void Happen(params BottleEvent[] happened)
+        {
+            Bottle = Bottle.After(happened);
+            Events.AddRange(happened);
         }
 
         private void ReadWarmth(double celsius, DateTimeOffset? at)
@@ -256,13 +261,6 @@ public sealed record DeveloperAccount
             Temperature = Temperature.FromCelsius(celsius);
             TemperatureAt = at ?? lived;
         }
-
-        private static string Span(TimeSpan span) => span switch
-        {
-            { TotalHours: < 1.5 } => Text($"{span.TotalMinutes:0} min"),
-            { TotalDays: < 2 } => Text($"{span.TotalHours:0.#} h"),
-            _ => Text($"{span.TotalDays:0.#} days"),
-        };
 
         private static string Text(FormattableString sentence) => sentence.ToString(CultureInfo.InvariantCulture);
     }
