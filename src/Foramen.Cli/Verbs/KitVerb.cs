@@ -64,7 +64,7 @@ internal static class KitVerb
                 Covering = Said(covering, "what covers a sheet", 150),
                 Developer = bottle,
                 DeveloperDilution = Dilution.OnePlus(parsed.GetValue(developerWater) ?? 9),
-                TopUpPart = parsed.GetValue(topUp) is { } fresh ? QuantityText.Volume(fresh, "the top-up").Millilitres / Math.Max(bottle.Millilitres, 1) : 0.1,
+                TopUpPart = parsed.GetValue(topUp) is { } fresh ? PartOf(bottle, QuantityText.Volume(fresh, "the top-up")) : 0.1,
                 Stop = stopBottle.Millilitres > 0 ? stopBottle : null,
                 StopDilution = Dilution.OnePlus(parsed.GetValue(stopWater) ?? 19),
                 Fixer = Said(fixer, "the fixer", 300),
@@ -88,6 +88,9 @@ internal static class KitVerb
         });
         return verb;
     }
+
+    private static double PartOf(Volume bottle, Volume fresh)
+        => Guard.Within(fresh.Millilitres, 0, bottle.Millilitres, "the top-up", "ml") / Math.Max(bottle.Millilitres, 1);
 
     private static KitReport Report(KitPlan plan, KitWish wish) => new()
     {

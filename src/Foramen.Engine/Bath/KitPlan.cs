@@ -107,7 +107,7 @@ public sealed record KitPlan
 
     private static (KitLiquid Liquid, Volume TopUps, Spread<double> AtEnd) Developer(KitWish wish, int sheets, Area area, List<string> remarks)
     {
-        var fresh = DeveloperBottle.Fill(wish.Profile, wish.Developer, wish.Covering);
+        var fresh = DeveloperBottle.Fill(wish.Profile, Covers(wish.Developer, wish, "developer"), wish.Covering);
         var habit = new BottleHabit(area, wish.MeanDensity, wish.Lost, Volume.FromMillilitres(wish.TopUpPart * wish.Developer.Millilitres));
         var each = SheetsLeft.For(fresh, habit).Sheets.Low;
         if (each == 0)

@@ -14,6 +14,7 @@ public sealed record KitWish
     private readonly int people = 1;
     private readonly int? washChanges;
     private readonly double topUpPart = 0.1;
+    private readonly Volume covering = Volume.FromMillilitres(150);
     private readonly Volume developer = Volume.FromMillilitres(300);
 
     /// <summary>Pictures to be taken by each person, 1 to 1000.</summary>
@@ -46,8 +47,12 @@ public sealed record KitWish
     /// <summary>Mean density above the paper's white of the pictures to come.</summary>
     public Density MeanDensity { get; init; } = Density.FromValue(0.7);
 
-    /// <summary>What covers a sheet in the tank; also each filling of stop and fixer bottles must reach it.</summary>
-    public Volume Covering { get; init; } = Volume.FromMillilitres(150);
+    /// <summary>What covers a sheet in the tank, 1 ml to 100 l; also each filling of stop and fixer bottles must reach it.</summary>
+    public Volume Covering
+    {
+        get => covering;
+        init => covering = Volume.FromMillilitres(Guard.Within(value.Millilitres, 1, 100_000, "what covers a sheet", "ml"));
+    }
 
     /// <summary>The developer bottle, 10 ml to 100 l.</summary>
     public Volume Developer

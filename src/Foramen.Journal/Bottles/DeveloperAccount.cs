@@ -59,6 +59,12 @@ public sealed record DeveloperAccount
     public required bool IsBeforeTheLast { get; init; }
 
     /// <summary>
+    /// Why its age is not to be trusted: the clock went back in its life, or shows an instant before the last thing that happened to it. One sentence,
+    /// also the first of <see cref="Remarks"/>; null where neither by a minute.
+    /// </summary>
+    public string? ClockDoubt { get; init; }
+
+    /// <summary>
     /// What one sheet means to it: the average of its own sheets; before the first a sheet like the one given, a tenth of the bottle topped up after it
     /// (common practice, no source).
     /// </summary>
@@ -82,6 +88,7 @@ public sealed record DeveloperAccount
         var learned = DeveloperLessons.Of(ledger, bottle);
         var course = Lived(ledger, bottle, learned.Profile);
         var before = at < course.Clock;
+        var doubt = course.ClockDoubtAt(at);
         course.Pass(at, remark: false);
         return new DeveloperAccount
         {
@@ -93,7 +100,8 @@ public sealed record DeveloperAccount
             IsOpen = course.IsOpen,
             Colour = course.Colour,
             Steps = course.Steps,
-            Remarks = course.AllRemarks,
+            Remarks = doubt is null ? course.AllRemarks : [doubt, .. course.AllRemarks],
+            ClockDoubt = doubt,
             Learned = learned,
             IsBeforeTheLast = before,
             Habit = BottleHabit.Of(course.Bottle) ?? new BottleHabit(
@@ -135,7 +143,7 @@ public sealed record DeveloperAccount
         private readonly SheetLoads loads;
         private readonly List<string> remarks = [];
         private DateTimeOffset lived;
-        private bool clockWentBack;
+        private TimeSpan clockWentBack;
         private int sizesAssumed;
 
         public Course(Ledger ledger, BottleMixed mixed, DeveloperProfile profile, DateTimeOffset at)
@@ -174,12 +182,16 @@ public sealed record DeveloperAccount
         public IReadOnlyList<string> AllRemarks =>
         [
             .. remarks,
-            .. clockWentBack ? ["The clock went back while this bottle was in use; that stretch counts as nothing."] : Array.Empty<string>(),
             .. sizesAssumed > 0 ? [Text($"The size of {sizesAssumed} of its sheets is not known; 102 × 127 mm is taken for granted.")] : Array.Empty<string>(),
         ];
 
         public void Take(BottleHappening happening)
         {
+            if (happening.At < Clock)
+            {
+                clockWentBack += Clock - happening.At;
+            }
+
             Pass(happening.HappenedAt, remark: happening.At < Clock);
             Clock = happening.At;
             var before = Bottle;
@@ -218,9 +230,22 @@ public sealed record DeveloperAccount
             }
         }
 
+        /// <summary>Why the age is not to be trusted at an instant; null where it is.</summary>
+        public string? ClockDoubtAt(DateTimeOffset at)
+        {
+            // Two devices differ by seconds, and no developer ages by them.
+            if (Clock - at >= TimeSpan.FromMinutes(1))
+            {
+                return $"The clock shows {Span(Clock - at)} before the last thing written down of this bottle, so it does not age until then: set the clock right, or go by the first tone.";
+            }
+
+            return clockWentBack >= TimeSpan.FromMinutes(1)
+                ? $"The clock went back by {Span(clockWentBack)} or more while this bottle was in use, so how old it is is not certain: go by the first tone."
+                : null;
+        }
+
         public void Pass(DateTimeOffset until, bool remark)
         {
-            clockWentBack |= remark;
             if (until > lived)
             {
                 var seconds = Math.Min((until - lived).TotalSeconds, Duration.Max);
@@ -261,6 +286,13 @@ public sealed record DeveloperAccount
             Temperature = Temperature.FromCelsius(celsius);
             TemperatureAt = at ?? lived;
         }
+
+        private static string Span(TimeSpan span) => span switch
+        {
+            { TotalHours: < 1.5 } => Text($"{span.TotalMinutes:0} min"),
+            { TotalDays: < 2 } => Text($"{span.TotalHours:0.#} h"),
+            _ => Text($"{span.TotalDays:0.#} days"),
+        };
 
         private static string Text(FormattableString sentence) => sentence.ToString(CultureInfo.InvariantCulture);
     }

@@ -73,7 +73,7 @@ public class KitVerbTests
     [InlineData("needed to cover", "--sheets", "4", "--size", "102x127mm", "--developer", "100ml")]
     [InlineData("needed to cover", "--sheets", "4", "--size", "102x127mm", "--fixer", "100ml")]
     [InlineData("less than nothing", "--sheets", "4", "--size", "102x127mm", "--top-up", "-30ml")]
-    [InlineData("topped up", "--sheets", "4", "--size", "102x127mm", "--top-up", "400ml")]
+    [InlineData("between 0 and 300 ml", "--sheets", "4", "--size", "102x127mm", "--top-up", "400ml")]
     [InlineData("price", "--sheets", "4", "--size", "102x127mm", "--price-sheet", "-1")]
     [InlineData("people", "--sheets", "4", "--size", "102x127mm", "--people", "0")]
     [InlineData("sheets", "--size", "102x127mm")]

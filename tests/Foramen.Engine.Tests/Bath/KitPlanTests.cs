@@ -115,6 +115,9 @@ public class KitPlanTests
         Assert.Throws<RefusalException>(() => wish with { TopUpPart = -0.1 });
         Assert.Throws<RefusalException>(() => new KitPrices { Sheet = double.NaN });
         Assert.Contains("to cover", Assert.Throws<RefusalException>(() => KitPlan.For(wish with { Fixer = Ml(100) })).Message, StringComparison.Ordinal);
-        Assert.Contains("to cover", Assert.Throws<RefusalException>(() => KitPlan.For(wish with { Developer = Ml(100) })).Message, StringComparison.Ordinal);
+        Assert.Equal(
+            "The developer is 100 ml and 150 ml are needed to cover the sheet; bring more.",
+            Assert.Throws<RefusalException>(() => KitPlan.For(wish with { Developer = Ml(100) })).Message);
+        Assert.StartsWith("What covers a sheet is 0 ml", Assert.Throws<RefusalException>(() => wish with { Covering = Ml(0) }).Message, StringComparison.Ordinal);
     }
 }

@@ -104,9 +104,21 @@ public class DeveloperAccountTests
         var ledger = Ledger.Of(EntrySet.Of(entries));
         var account = DeveloperAccount.Of(ledger, ledger.Bottles.Find(BottleId)!, Noon.AddSeconds(3600));
         Assert.Equal(3600 + 1800, account.Now.Age.Seconds, 1e-6);
-        Assert.Contains("clock went back", Assert.Single(account.Remarks), StringComparison.Ordinal);
+        Assert.Contains("went back by 30 min or more", account.ClockDoubt, StringComparison.Ordinal);
+        Assert.Equal(account.ClockDoubt, Assert.Single(account.Remarks));
         Assert.False(account.IsBeforeTheLast);
-        Assert.True(DeveloperAccount.Of(ledger, ledger.Bottles.Find(BottleId)!, Noon).IsBeforeTheLast);
+        var early = DeveloperAccount.Of(ledger, ledger.Bottles.Find(BottleId)!, Noon);
+        Assert.True(early.IsBeforeTheLast);
+        Assert.Contains("shows 30 min before the last thing", early.ClockDoubt, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Clocks_of_two_devices_that_differ_by_seconds_cast_no_doubt()
+    {
+        var ledger = Ledger.Of(EntrySet.Of(Phoned((0, Mixed), (3600, ToppedUp(0, 0)), (3570, ToppedUp(0, 0)))));
+        var account = DeveloperAccount.Of(ledger, ledger.Bottles.Find(BottleId)!, Noon.AddSeconds(3540));
+        Assert.Null(account.ClockDoubt);
+        Assert.Empty(account.Remarks);
     }
 
     [Fact]

@@ -9,6 +9,8 @@ namespace Foramen.Field.Bench.Kits;
 /// <summary>What a day should yield, as it is typed: texts until they are read, a message beside each that cannot be.</summary>
 public sealed class KitForm(UnitSystem units)
 {
+    private const double MostMillilitres = 100_000;
+
     /// <summary>Pictures each person takes.</summary>
     public string Sheets { get; set; } = "10";
 
@@ -55,7 +57,7 @@ public sealed class KitForm(UnitSystem units)
         var height = Messages.Try(nameof(Height), () => Lengths.Read(Height, 10, 2000, "the sheet's height", units));
         var developer = Millilitres(nameof(Developer), Developer, 10, "the developer bottle");
         var covering = Millilitres(nameof(Covering), Covering, 1, "what covers a sheet");
-        var topUp = Millilitres(nameof(TopUp), TopUp, 0, "what is topped up");
+        var topUp = Millilitres(nameof(TopUp), TopUp, 0, "what is topped up", double.IsNaN(developer) ? MostMillilitres : developer);
         double?[] prices = [Price(nameof(SheetPrice), SheetPrice), Price(nameof(DeveloperPrice), DeveloperPrice), Price(nameof(FixerPrice), FixerPrice)];
         if (Messages.Count > 0)
         {
@@ -90,8 +92,8 @@ public sealed class KitForm(UnitSystem units)
     private double? Price(string field, string text)
         => text.Trim().Length == 0 ? null : Messages.Try(field, () => NumberText.Read(text, 0, 1e6, "the price"));
 
-    private double Millilitres(string field, string text, double min, string what)
-        => Messages.Try(field, () => NumberText.Read(text, min, 100_000, what, "ml"));
+    private double Millilitres(string field, string text, double min, string what, double max = MostMillilitres)
+        => Messages.Try(field, () => NumberText.Read(text, min, max, what, "ml"));
 
     private int Whole(string field, string text, int max, string what)
     {

@@ -1,4 +1,5 @@
 using Bunit;
+using Foramen.Field.Bench.Bottles;
 using Foramen.Field.Sheets;
 using Foramen.Field.Sheets.Process;
 using Foramen.Field.Tests.TestKit;
@@ -103,6 +104,23 @@ public sealed class BottleInProcessTests : IDisposable
         field.Time.Advance(TimeSpan.FromSeconds(5.01));
         page.WaitForAssertion(() => Assert.Contains("0:15", page.Find(".strip").TextContent, StringComparison.Ordinal));
         Assert.NotEqual("0:15", page.Find("[role=timer]").TextContent);
+    }
+
+    [Fact]
+    public async Task A_clock_set_back_is_said_where_the_bottles_time_is_given()
+    {
+        var day = await BottleDay.BeginAsync(field);
+        await day.ProcessAsync();
+        Assert.DoesNotContain("The clock", Render(await day.SheetAsync()).Markup, StringComparison.Ordinal);
+        field.Time.AdjustTime(field.Time.GetUtcNow().AddHours(-1));
+        Assert.Contains("before the last thing written down of this bottle", Cautions(), StringComparison.Ordinal);
+        await day.ProcessAsync();
+        Assert.Contains("went back by", Cautions(), StringComparison.Ordinal);
+        Assert.Contains("go by the first tone", Cautions(), StringComparison.Ordinal);
+
+        string Cautions() => string.Join(' ', field.Render<BottlePage>(p => p.Add(page => page.IdText, day.Bottle.ToString()))
+            .FindAll(".notice.caution").Select(each => each.TextContent))
+            + string.Join(' ', Render(day.SheetAsync().GetAwaiter().GetResult()).FindAll(".notice.caution").Select(each => each.TextContent));
     }
 
     [Fact]
