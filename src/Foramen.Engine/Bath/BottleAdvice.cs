@@ -75,7 +75,7 @@ public sealed record BottleAdvice
         if (bottle.Volume < bottle.Covering)
         {
             return (BottleAction.TopUp, Text(
-                $"{bottle.Volume.Millilitres:0} ml do not cover a sheet, which takes {bottle.Covering.Millilitres:0} ml."),
+                $"{bottle.Volume.Millilitres:0.#} ml do not cover a sheet, which takes {bottle.Covering.Millilitres:0.#} ml."),
                 TopUp.ToTheBrim(bottle));
         }
 

@@ -113,6 +113,13 @@ public class BottleAdviceTests
         Assert.Equal(0, advice.TopUp.Pour.Millilitres, 1e-9);
     }
 
+    // Half a millilitre short must not read as 150 ml that do not cover 150 ml.
+    [Fact]
+    public void What_is_short_by_half_a_millilitre_is_said_to_the_tenth()
+        => Assert.Equal(
+            "149.5 ml do not cover a sheet, which takes 150 ml.",
+            BottleAdvice.For(DeveloperBottle.Fill(Exact, Ml(160), Ml(150)).After(new PouredAway(Ml(10.5)))).Reason);
+
     private static DeveloperBottle After(int sheets, Foramen.Engine.Quantities.Volume lost, Foramen.Engine.Quantities.Volume fresh)
     {
         var bottle = DeveloperBottle.Fill(Exact, Ml(300), Ml(150));
