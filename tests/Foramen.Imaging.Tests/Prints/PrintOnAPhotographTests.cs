@@ -135,7 +135,7 @@ public sealed class PrintOnAPhotographTests
     {
         var scan = new DrawnPrint { Kind = PaperKind.NegativeWorking, Seed = 8 }.Draw();
         var other = new DrawnPrint { Kind = PaperKind.NegativeWorking, Seed = 9 };
-        var refusal = Assert.Throws<RefusalException>(() => PrintComparison.Of(Setting(scan), other.Planned, other.Curve, other.Exposure, DrawnPrint.Rim));
+        var refusal = Assert.Throws<RefusalException>(() => PrintComparison.Of(Setting(scan), other.Planned, other.Curve, other.Exposure, DrawnPrint.Rim, TestContext.Current.CancellationToken));
         Assert.Contains("does not look like", refusal.Message, StringComparison.Ordinal);
     }
 

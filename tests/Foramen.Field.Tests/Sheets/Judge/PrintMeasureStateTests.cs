@@ -1,4 +1,3 @@
-using Foramen.Engine.Paper;
 using Foramen.Field.Sheets;
 using Foramen.Field.Sheets.Judge;
 using Foramen.Field.Sheets.Plan;
