@@ -32,6 +32,7 @@ public static partial class Words
         public const string ClippedLight = "The lightest parts of the picture are clipped to white, so they read too dark; take it again darker.";
         public const string ClippedDark = "The darkest parts of the picture are clipped to black, so they read too light; take it again lighter.";
         public const string OneDensity = "Only the ground's density is known, so flare is not corrected and deep blacks read too light.";
+        private const double LeastSd = 0.05;
         private static readonly string[] Corners = ["upper left", "upper right", "lower right", "lower left"];
 
         public static string TouchNext(int corner) => $"Touch the {Corners[corner]} corner of the sheet.";
@@ -42,7 +43,7 @@ public static partial class Words
 
         public static string OffBy(MeasuredTone tone) => tone.FromAim is not { } off ? "free"
             : Math.Abs(off.Value) < 0.05 ? "as wanted"
-            : string.Create(CultureInfo.CurrentCulture, $"{Math.Abs(off.Value):0.0} ± {tone.FromAimSd!.Value.Value:0.0} stops {(off.Value > 0 ? "lighter" : "darker")}");
+            : string.Create(CultureInfo.CurrentCulture, $"{Math.Abs(off.Value):0.0} ± {Math.Max(LeastSd, tone.FromAimSd!.Value.Value):0.0#} stops {(off.Value > 0 ? "lighter" : "darker")}");
 
         public static string Middle(PrintComparison print) => print.MedianOff is { } off
             ? string.Create(

@@ -3,11 +3,12 @@ using Foramen.Engine.Quantities;
 
 namespace Foramen.Engine.Print;
 
-/// <summary>A curve read backwards, fast: lg exposure of densities, held at the ends of what the paper can tell (ISO 6846: 0.04 above the lightest, 0.90 of the net density).</summary>
+/// <summary>A curve read backwards, fast: exposures of densities, held at the ends of what the paper can tell (ISO 6846: 0.04 above the lightest, 0.90 of the net density).</summary>
 internal sealed class LgExposureOfDensity
 {
     private const int Cells = 1024;
     private readonly double[] lg = new double[Cells + 1];
+    private readonly double[] exposures = new double[Cells + 1];
 
     public LgExposureOfDensity(CharacteristicCurve curve)
     {
@@ -15,7 +16,8 @@ internal sealed class LgExposureOfDensity
         High = curve.MinimumDensity.Value + (0.90 * curve.NetDensity);
         for (var i = 0; i <= Cells; i++)
         {
-            lg[i] = Math.Log10(curve.ExposureFor(Density.FromValue(Low + ((High - Low) * i / Cells))).LuxSeconds);
+            exposures[i] = curve.ExposureFor(Density.FromValue(Low + ((High - Low) * i / Cells))).LuxSeconds;
+            lg[i] = Math.Log10(exposures[i]);
         }
     }
 
@@ -25,10 +27,16 @@ internal sealed class LgExposureOfDensity
     /// <summary>Darkest density that tells.</summary>
     public double High { get; }
 
-    public double At(double density)
+    /// <summary>lg of the exposure, lux seconds.</summary>
+    public double At(double density) => Between(lg, density);
+
+    /// <summary>The exposure, lux seconds.</summary>
+    public double ExposureAt(double density) => Between(exposures, density);
+
+    private double Between(double[] values, double density)
     {
         var at = Cells * (Math.Clamp(density, Low, High) - Low) / (High - Low);
         var cell = Math.Min(Cells - 1, (int)at);
-        return lg[cell] + ((at - cell) * (lg[cell + 1] - lg[cell]));
+        return values[cell] + ((at - cell) * (values[cell + 1] - values[cell]));
     }
 }

@@ -11,7 +11,7 @@ namespace Foramen.Engine.Print;
 public sealed class LightField
 {
     private const int Terms = 6;
-    private const int Steps = 12;
+    private const int Steps = 8;
 
     private readonly double[] terms;
     private readonly double width;
@@ -29,7 +29,7 @@ public sealed class LightField
     /// <exception cref="RefusalException">Hardly any ground is to be seen, or it is nearly black.</exception>
     public static LightField Around(ScanImage scan, PrintCorners corners)
     {
-        const int Cells = 160;
+        const int Cells = 72;
         var small = ReducedScan.Of(scan, Cells);
         var points = new List<(double X, double Y, double Ln)>();
         var outline = Widened(corners, 1.03);

@@ -19,11 +19,11 @@ internal sealed class PrintExposures(ScannedPrint print, DensityPlane predicted,
     public double Down => down;
 
     /// <summary>Of the prediction; NaN where it is unknown.</summary>
-    public double Predicted(int column, int row) => float.IsNaN(predicted.At(column, row)) ? double.NaN : Math.Pow(10, curve.At(predicted.At(column, row)));
+    public double Predicted(int column, int row) => float.IsNaN(predicted.At(column, row)) ? double.NaN : curve.ExposureAt(predicted.At(column, row));
 
     /// <summary>Of the print, at a pixel of its own; NaN beyond it.</summary>
     public double Seen(int column, int row)
-        => column < 0 || row < 0 || column >= Width || row >= Height ? double.NaN : Math.Pow(10, curve.At(print.DensityAt(column, row).Value));
+        => column < 0 || row < 0 || column >= Width || row >= Height ? double.NaN : curve.ExposureAt(print.DensityAt(column, row).Value);
 
     /// <summary>How much lighter the subject came out, stops; NaN where it cannot be told.</summary>
     public float[] StopsOff()

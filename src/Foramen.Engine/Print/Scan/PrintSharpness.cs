@@ -4,7 +4,7 @@ using MathNet.Numerics.IntegralTransforms;
 namespace Foramen.Engine.Print;
 
 /// <summary>
-/// How sharp a print is against its prediction. Prediction and print are cut into overlapping squares (Welch 1967) and the transfer from one to the other is estimated at each
+/// How sharp a print is against its prediction. Prediction and print are cut into squares under a window (Welch 1967) and the transfer from one to the other is estimated at each
 /// fineness as Σ conj(P)·M / Σ |P|² (the H1 estimator of Bendat and Piersol, Random Data), which noise on the print does not bias. Its fall with fineness is put into one number:
 /// the spread of a Gaussian that would soften the prediction as much, exp(−2π²σ²f²). Immutable.
 /// </summary>
@@ -12,6 +12,8 @@ public sealed class PrintSharpness
 {
     private const double LeastCoherence = 0.25;
     private const int LeastPoints = 4;
+    private const int MostAcross = 128;
+    private const int LeastAcross = 32;
 
     private PrintSharpness(IReadOnlyList<SharpnessPoint> points, double variance, double varianceSd)
         => (Points, VarianceSquareMillimetres, VarianceSdSquareMillimetres) = (points, variance, varianceSd);
@@ -31,8 +33,8 @@ public sealed class PrintSharpness
     internal static PrintSharpness? Of(PrintExposures exposures, double pitchMillimetres)
     {
         var inner = Math.Min(exposures.Width, exposures.Height) - (2 * exposures.Rim);
-        var side = 128;
-        while (side > inner / 2 && side > 16)
+        var side = MostAcross;
+        while (side > inner / 5 && side > LeastAcross)
         {
             side /= 2;
         }
@@ -48,9 +50,9 @@ public sealed class PrintSharpness
         var (partRight, partDown) = (exposures.Right - wholeRight, exposures.Down - wholeDown);
         var (expected, real) = (new Complex[side * side], new Complex[side * side]);
         var squares = 0;
-        for (var top = exposures.Rim; top + side <= exposures.Height - exposures.Rim; top += side / 2)
+        for (var top = exposures.Rim; top + side <= exposures.Height - exposures.Rim; top += side)
         {
-            for (var left = exposures.Rim; left + side <= exposures.Width - exposures.Rim; left += side / 2)
+            for (var left = exposures.Rim; left + side <= exposures.Width - exposures.Rim; left += side)
             {
                 if (!Cut(expected, side, (x, y) => exposures.Predicted(left + x, top + y))
                     || !Cut(real, side, (x, y) => exposures.Seen(left + x + wholeRight, top + y + wholeDown)))

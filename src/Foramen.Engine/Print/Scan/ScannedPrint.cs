@@ -13,6 +13,9 @@ public sealed class ScannedPrint
 
     private const int RowsInBand = 32;
     private const double Darkest = 1e-4;
+
+    // Each way in a cell; coarse grids look at some of their pixels only.
+    private const int MostSamples = 4;
     private readonly float[] reflectances;
 
     private ScannedPrint(int width, int height, float[] reflectances, double clippedLight, double clippedDark)
@@ -46,7 +49,7 @@ public sealed class ScannedPrint
         Guard.Within(height, 8, SheetGrid.MostPixels, "the rows of the print", "pixels");
         var corners = setting.Corners.Turned(lie.Quarters);
         var (scan, map) = (setting.Scan, corners.ToMap());
-        var samples = (int)Math.Clamp(Math.Ceiling(corners.LongSidePixels / Math.Max(width, height)) + 1, 2, 8);
+        var samples = (int)Math.Clamp(Math.Ceiling(corners.LongSidePixels / Math.Max(width, height)) + 1, 2, MostSamples);
         var values = new float[width * height];
         var clipped = new (int Light, int Dark)[height];
         RowWork.Run(
