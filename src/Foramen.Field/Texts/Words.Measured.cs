@@ -28,7 +28,7 @@ public static partial class Words
         public const string Density = "Density";
         public const string Off = "From what was wanted";
         public const string Take = "Take these into the judgement";
-        public const string Taken = "Taken into the judgement below. Change what you see better.";
+        public const string Taken = "Taken into the judgement above. Change what you see better.";
         public const string ClippedLight = "The lightest parts of the picture are clipped to white, so they read too dark; take it again darker.";
         public const string ClippedDark = "The darkest parts of the picture are clipped to black, so they read too light; take it again lighter.";
         public const string OneDensity = "Only the ground's density is known, so flare is not corrected and deep blacks read too light.";

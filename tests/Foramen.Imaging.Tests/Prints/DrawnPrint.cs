@@ -25,6 +25,9 @@ internal sealed class DrawnPrint
     private const int Times = 2;
     private const double GroundDensity = 0.55;
 
+    private SheetImage? planned;
+    private (int Width, int Height, double PitchMillimetres, float[] Densities)? truth;
+
     public required PaperKind Kind { get; init; }
 
     public int Seed { get; init; } = 1;
@@ -53,10 +56,10 @@ internal sealed class DrawnPrint
     public PrintExposure Exposure => PrintExposure.FromEffective(EffectiveSeconds);
 
     /// <summary>The light that was planned for: aimed straight.</summary>
-    public SheetImage Planned => Image(default);
+    public SheetImage Planned => planned ??= Image(default);
 
     /// <summary>The light that was.</summary>
-    public SheetImage Real => Image(Pan);
+    public SheetImage Real => Pan.Degrees == 0 ? Planned : Image(Pan);
 
     public static IReadOnlyList<KnownPatch> Known { get; } =
     [
@@ -64,7 +67,9 @@ internal sealed class DrawnPrint
     ];
 
     /// <summary>Densities of the sheet as processed, rim and all, as the subject stood.</summary>
-    public (int Width, int Height, double PitchMillimetres, float[] Densities) Truth()
+    public (int Width, int Height, double PitchMillimetres, float[] Densities) Truth() => truth ??= Made();
+
+    private (int Width, int Height, double PitchMillimetres, float[] Densities) Made()
     {
         var image = Real;
         var print = PredictedPrint.Expose(image, Curve, Exposure, new PrintLook { Side = PrintSide.AsProcessed, Border = Rim });

@@ -111,20 +111,13 @@ public sealed class PrintComparison
         Math.Max(0.75, around.Millimetres / MillimetresPerPixel));
 
     // Both mirrored and not: some scan the sheet, some the print made from it, and some programs turn it over.
-    private static IEnumerable<PrintLie> Lies(PrintSetting setting, PredictedPrint predicted)
+    private static PrintLie[] Lies(PrintSetting setting, PredictedPrint predicted)
     {
         var shape = predicted.Width / (double)predicted.Height;
         var lies = setting.Corners.WidthOverHeight;
         var isSquare = shape is < Square and > 1 / Square;
-        for (var quarters = 0; quarters < 4; quarters++)
-        {
-            var seen = quarters % 2 == 0 ? lies : 1 / lies;
-            if (isSquare || seen > 1 == shape > 1)
-            {
-                yield return new PrintLie(quarters, true);
-                yield return new PrintLie(quarters, false);
-            }
-        }
+        bool MayLie(int quarters) => isSquare || (quarters % 2 == 0 ? lies : 1 / lies) > 1 == shape > 1;
+        return [.. Enumerable.Range(0, 4).Where(MayLie).SelectMany(quarters => new[] { new PrintLie(quarters, true), new PrintLie(quarters, false) })];
     }
 
     private readonly record struct Laid(double Agreement, double Right, double Down, int LongSide)

@@ -49,7 +49,6 @@ public sealed class KitPagesTests : IDisposable
     [InlineData("10", "127", "500", "-50", nameof(KitForm.TopUp))]
     [InlineData("10", "127", "500", "501", nameof(KitForm.TopUp))]
     [InlineData("10", "127", "100", "10", "")]
-    [InlineData("10", "127", "500", "600", "")]
     public void What_cannot_be_is_said_beside_its_field(string sheets, string width, string developer, string topUp, string where)
     {
         var form = new KitForm(UnitSystem.Metric) { Sheets = sheets, Width = width, Developer = developer, TopUp = topUp };
