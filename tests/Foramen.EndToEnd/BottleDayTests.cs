@@ -83,6 +83,7 @@ public sealed class BottleDayTests(FieldStage stage)
 
         await page.GetByText("sure to last for 7 sheets only").WaitForAsync();
         await page.GetByText("developer: 320 ml, from 32 ml concentrate and 288 ml water").WaitForAsync();
+        await LookAsync(page, "kit");
     }
 
     private static async Task MixAsync(IPage page)
@@ -92,9 +93,25 @@ public sealed class BottleDayTests(FieldStage stage)
         await page.Locator("#bottle-temperature").FillAsync("68");
         await page.PressAsync("It is mixed");
         await page.GetByText("was 68 °F meant").WaitForAsync();
+        await LookAsync(page, "mixing");
         await page.Locator("#bottle-temperature").FillAsync("20");
         await page.PressAsync("It is mixed");
         await page.Locator(".gauge").WaitForAsync();
+        await LookAsync(page, "bottle");
+    }
+
+    // axe in every theme, and every action by the Tab key.
+    private static async Task LookAsync(IPage page, string name)
+    {
+        await page.EvaluateAsync("() => scrollTo(0, document.documentElement.scrollHeight)");
+        foreach (var theme in new[] { "night", "red", "paper" })
+        {
+            await page.ThemeAsync(theme);
+            Assert.Empty(await Axe.FindAsync(page, $"{name} in {theme}", coloursOnly: theme != "paper"));
+        }
+
+        Assert.Empty(await Keys.FindUnreachedAsync(page, name));
+        await page.EvaluateAsync("() => scrollTo(0, 0)");
     }
 
     private static async Task TopUpAsync(IPage page, string address)
