@@ -61,9 +61,6 @@ internal sealed class PrintScanOptions
         return new PrintSetting(scan, corners, PrintSetting.ScaleThrough(scan, light, known, ground is { } density ? Density.FromValue(density) : null), light);
     }
 
-    /// <summary>How many densities the scale stands on.</summary>
-    public int KnownCount(ParseResult parsed) => (parsed.GetValue(Known)?.Length ?? 0) + (parsed.GetValue(Ground) is null ? 0 : 1);
-
     private static KnownPatch Patch(string text)
     {
         if (text.Split('=') is [var place, var density] && place.Split(',') is { Length: 2 or 3 } parts)

@@ -16,10 +16,7 @@ namespace Foramen.Cli.Verbs;
 internal static class ScanVerb
 {
     private const int LongSide = 900;
-    private const double MostClipped = 0.01;
-    private const double CodesToTheStop = 40;
     private static readonly Length UsualRim = Length.FromMillimetres(4);
-    private static readonly Length AroundATone = Length.FromMillimetres(1.5);
 
     public static Command Create(Page page)
     {
@@ -63,8 +60,8 @@ internal static class ScanVerb
                 var comparison = PrintComparison.Of(setting, image, setup.Paper.Curve, PrintExposure.Of(setup.Response, given, setup.Flash), rim, cancellation);
                 var files = new List<string>();
                 Write(parsed.GetValue(output), comparison.Print.PositiveCodes(setup.Paper.Curve), comparison, files);
-                Write(parsed.GetValue(difference), Codes(comparison), comparison, files);
-                var report = Report(setup, setup.Planner.Forecast(given), setting, comparison, files, print.KnownCount(parsed));
+                Write(parsed.GetValue(difference), comparison.DifferenceCodes(), comparison, files);
+                var report = Report(setup, setup.Planner.Forecast(given), setting, comparison, files);
                 if (parsed.GetValue(json))
                 {
                     page.Json(report, ReportJson.Default.ScanReport);
@@ -89,13 +86,10 @@ internal static class ScanVerb
         }
     }
 
-    private static byte[] Codes(PrintComparison comparison)
-        => [.. comparison.StopsOff.ToArray().Select(off => float.IsNaN(off) ? (byte)0 : (byte)Math.Clamp(Math.Round(128 + (CodesToTheStop * off)), 1, 255))];
-
     private static ScanReport Report(
-        SceneSetup setup, ExposureForecast forecast, PrintSetting setting, PrintComparison comparison, List<string> files, int known)
+        SceneSetup setup, ExposureForecast forecast, PrintSetting setting, PrintComparison comparison, List<string> files)
     {
-        double Degrees(double millimetres) => Math.Atan2(millimetres, setup.Camera.FocalDistance.Millimetres) * 180 / Math.PI;
+        var (right, up) = comparison.AimedOffDegrees(setup.Camera);
         PixelPoint[] corners = [setting.Corners.TopLeft, setting.Corners.TopRight, setting.Corners.BottomRight, setting.Corners.BottomLeft];
         return new ScanReport
         {
@@ -104,20 +98,19 @@ internal static class ScanVerb
             QuarterTurns = comparison.Lie.Quarters,
             Mirrored = comparison.Lie.Mirrored,
             Agreement = comparison.Agreement,
-            AimedRightDegrees = Degrees(-comparison.RightMillimetres),
-            AimedUpDegrees = Degrees(-comparison.UpMillimetres),
+            AimedRightDegrees = right,
+            AimedUpDegrees = up,
             MedianOffStops = comparison.MedianOff?.Value,
             WithinHalfStop = comparison.WithinHalfStop,
             ExtraSpreadMm = comparison.Sharpness?.ExtraSpreadMillimetres,
             Tones = [.. setup.Tones.Select((tone, i) => Tone(setup, tone, forecast.Tones[i], comparison))],
-            Doubts = [.. Doubts(comparison, known)],
+            Doubts = [.. Doubts(comparison, setting.Scale)],
         };
     }
 
     private static ScanToneReport Tone(SceneSetup setup, Tone tone, ToneForecast planned, PrintComparison comparison)
     {
-        var place = tone.Position is { } position ? setup.Projection.PicturePlaceOf(position) : null;
-        var measured = place is { } there && comparison.DensityAround(there, AroundATone) is { } density ? MeasuredTone.Of(setup.Paper.Curve, tone.Rendering, density) : null;
+        var measured = comparison.ToneAt(tone, setup.Projection, setup.Paper.Curve);
         return new ScanToneReport
         {
             Name = tone.Name,
@@ -131,19 +124,19 @@ internal static class ScanVerb
         };
     }
 
-    private static IEnumerable<string> Doubts(PrintComparison comparison, int known)
+    private static IEnumerable<string> Doubts(PrintComparison comparison, ReflectanceScale scale)
     {
-        if (known == 1)
+        if (scale.Patches == 1)
         {
             yield return "Only one density is known, so flare is not corrected and deep blacks read too light; name a dark patch too.";
         }
 
-        if (comparison.Print.ClippedLight > MostClipped)
+        if (comparison.Print.IsClippedLight)
         {
             yield return string.Create(CultureInfo.CurrentCulture, $"{comparison.Print.ClippedLight * 100:0} % of the print is clipped to white on the picture; take it again darker.");
         }
 
-        if (comparison.Print.ClippedDark > MostClipped)
+        if (comparison.Print.IsClippedDark)
         {
             yield return string.Create(CultureInfo.CurrentCulture, $"{comparison.Print.ClippedDark * 100:0} % of the print is clipped to black on the picture; take it again lighter.");
         }

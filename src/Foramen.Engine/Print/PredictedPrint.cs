@@ -304,7 +304,7 @@ public sealed class PredictedPrint
     private CodeLookup Codes(double tint) => new(exposed => SrgbCode(reflectance.At(exposed) * tint / whitest));
 
     /// <summary>IEC 61966-2-1, linear to code.</summary>
-    private static byte SrgbCode(double linear)
+    internal static byte SrgbCode(double linear)
     {
         var v = Math.Clamp(linear, 0, 1);
         return (byte)((255 * (v <= 0.0031308 ? 12.92 * v : (1.055 * Math.Pow(v, 1 / 2.4)) - 0.055)) + 0.5);

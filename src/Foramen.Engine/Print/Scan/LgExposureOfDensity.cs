@@ -13,7 +13,7 @@ internal sealed class LgExposureOfDensity
     public LgExposureOfDensity(CharacteristicCurve curve)
     {
         Low = curve.MinimumDensity.Value + IsoPaperMeasures.FirstToneNetDensity;
-        High = curve.MinimumDensity.Value + (0.90 * curve.NetDensity);
+        High = curve.MinimumDensity.Value + (IsoPaperMeasures.DarkestShareOfNetDensity * curve.NetDensity);
         for (var i = 0; i <= Cells; i++)
         {
             exposures[i] = curve.ExposureFor(Density.FromValue(Low + ((High - Low) * i / Cells))).LuxSeconds;

@@ -8,9 +8,6 @@ namespace Foramen.Engine.Print;
 /// <summary>What a density measured on a print says of a tone that was wanted in a certain way. Immutable.</summary>
 public sealed record MeasuredTone
 {
-    // Shares as in ISO 6846: the exposure scale of a paper runs from 0.04 above the lightest to 0.90 of the net density.
-    private const double DeepestShare = 0.90;
-
     private MeasuredTone()
     {
     }
@@ -42,7 +39,7 @@ public sealed record MeasuredTone
     public static MeasuredTone Of(CharacteristicCurve curve, Rendering wanted, Density density)
     {
         var low = curve.MinimumDensity.Value + IsoPaperMeasures.FirstToneNetDensity;
-        var high = curve.MinimumDensity.Value + (DeepestShare * curve.NetDensity);
+        var high = curve.MinimumDensity.Value + (IsoPaperMeasures.DarkestShareOfNetDensity * curve.NetDensity);
         var lg = Math.Log10(curve.ExposureFor(Density.FromValue(Math.Clamp(density.Value, low, high))).LuxSeconds);
         var negative = curve.Kind == PaperKind.NegativeWorking;
         var (burnt, blocked) = negative ? (density.Value > high, density.Value < low) : (density.Value < low, density.Value > high);

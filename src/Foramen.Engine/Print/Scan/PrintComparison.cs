@@ -1,6 +1,7 @@
 using Foramen.Engine.Camera;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
+using Foramen.Engine.Scene;
 
 namespace Foramen.Engine.Print;
 
@@ -19,6 +20,8 @@ public sealed class PrintComparison
     private const double FarthestShift = 0.1;
     private const double LeastAgreement = 0.35;
     private const double Square = 1.15;
+    private const double CodesToTheStop = 40;
+    private static readonly Length AroundATone = Length.FromMillimetres(1.5);
 
     private PrintComparison(PrintLie lie, double agreement, double right, double up, ScannedPrint print, float[] stopsOff)
     {
@@ -109,6 +112,27 @@ public sealed class PrintComparison
         ((picture.XMillimetres + RightMillimetres) / MillimetresPerPixel) + ((Print.Width - 1) / 2.0),
         ((Print.Height - 1) / 2.0) - ((picture.YMillimetres + UpMillimetres) / MillimetresPerPixel),
         Math.Max(0.75, around.Millimetres / MillimetresPerPixel));
+
+    /// <summary>What came of a tone where it came to lie; null where that is beside the sheet, or where the tone has no place in the photograph.</summary>
+    /// <param name="tone">The tone.</param>
+    /// <param name="projection">What the sheet was to see.</param>
+    /// <param name="curve">The paper's curve.</param>
+    public MeasuredTone? ToneAt(Tone tone, SheetProjection projection, CharacteristicCurve curve)
+        => tone.Position is { } position && projection.PicturePlaceOf(position) is { } place && DensityAround(place, AroundATone) is { } density
+            ? MeasuredTone.Of(curve, tone.Rendering, density)
+            : null;
+
+    /// <summary>How far the camera was aimed beside the plan, to the right and up, degrees.</summary>
+    /// <param name="camera">The camera.</param>
+    public (double Right, double Up) AimedOffDegrees(PinholeCamera camera)
+    {
+        double Degrees(double millimetres) => Math.Atan2(millimetres, camera.FocalDistance.Millimetres) * 180 / Math.PI;
+        return (Degrees(-RightMillimetres), Degrees(-UpMillimetres));
+    }
+
+    /// <summary>The difference as 8-bit grey: 128 where the print is as predicted, 40 lighter for each stop that it came out lighter, 0 where it cannot be told.</summary>
+    public byte[] DifferenceCodes()
+        => Array.ConvertAll(StopsOff.ToArray(), off => float.IsNaN(off) ? (byte)0 : (byte)Math.Clamp(Math.Round(128 + (CodesToTheStop * off)), 1, 255));
 
     // Both mirrored and not: some scan the sheet, some the print made from it, and some programs turn it over.
     private static PrintLie[] Lies(PrintSetting setting, PredictedPrint predicted)

@@ -13,6 +13,7 @@ public sealed class ScannedPrint
 
     private const int RowsInBand = 32;
     private const double Darkest = 1e-4;
+    private const double MostClipped = 0.01;
 
     // Each way in a cell; coarse grids look at some of their pixels only.
     private const int MostSamples = 4;
@@ -35,6 +36,12 @@ public sealed class ScannedPrint
 
     /// <summary>Part of the sheet at the scan's lowest code, 0 to 1.</summary>
     public double ClippedDark { get; }
+
+    /// <summary>Whether so much is at the scan's highest code that its lightest tones are not to be trusted: more than a hundredth.</summary>
+    public bool IsClippedLight => ClippedLight > MostClipped;
+
+    /// <summary>Whether so much is at the lowest code that its darkest tones are not to be trusted.</summary>
+    public bool IsClippedDark => ClippedDark > MostClipped;
 
     /// <summary>Reads a print.</summary>
     /// <param name="setting">The scan, where the print is on it, and what its light means.</param>
@@ -133,10 +140,7 @@ public sealed class ScannedPrint
         {
             var density = DensityOf(reflectance).Value;
             var shown = curve.Kind == PaperKind.NegativeWorking ? least + most - density : density;
-            var v = Math.Clamp(Math.Pow(10, least - shown), 0, 1);
-
-            // IEC 61966-2-1, linear to code.
-            return (byte)((255 * (v <= 0.0031308 ? 12.92 * v : (1.055 * Math.Pow(v, 1 / 2.4)) - 0.055)) + 0.5);
+            return PredictedPrint.SrgbCode(Math.Pow(10, least - shown));
         });
     }
 

@@ -1,5 +1,4 @@
 using Foramen.Engine.Camera;
-using Foramen.Engine.Paper;
 using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
@@ -16,8 +15,6 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
 {
     private const int PictureLongSide = 1600;
     private const int PrintLongSide = 480;
-    private const double MostClipped = 0.01;
-    private static readonly Length AroundATone = Length.FromMillimetres(1.5);
 
     private readonly List<PixelPoint> marks = [];
     private TakenPicture? picture;
@@ -156,26 +153,20 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
             PrintLongSide,
             PointSpread.Of(projection.Camera, PaperLight.Of(scene.Response.Light.ToSpectrum(), scene.Response.Paper.Sensitivity)));
         var comparison = PrintComparison.Of(setting, image, curve, PrintExposure.Of(scene.Response, SheetLesson.GivenExposure(sheet.Sheet!, basis), basis.Flash), rim);
-        Tones = [.. scene.Tones.Select(tone => (tone.Id, tone.Tone.Name, At(tone.Tone, projection, comparison, curve)))];
+        Tones = [.. scene.Tones.Select(tone => (tone.Id, tone.Tone.Name, comparison.ToneAt(tone.Tone, projection, curve)))];
         Doubts = [.. Doubtful(comparison)];
-        double Degrees(double millimetres) => Math.Atan2(millimetres, projection.Camera.FocalDistance.Millimetres) * 180 / Math.PI;
-        AimedOffDegrees = (Degrees(-comparison.RightMillimetres), Degrees(-comparison.UpMillimetres));
+        AimedOffDegrees = comparison.AimedOffDegrees(projection.Camera);
         Comparison = comparison;
     }
 
-    private static MeasuredTone? At(Tone tone, SheetProjection projection, PrintComparison comparison, CharacteristicCurve curve)
-        => tone.Position is { } position && projection.PicturePlaceOf(position) is { } place && comparison.DensityAround(place, AroundATone) is { } density
-            ? MeasuredTone.Of(curve, tone.Rendering, density)
-            : null;
-
     private static IEnumerable<string> Doubtful(PrintComparison comparison)
     {
-        if (comparison.Print.ClippedLight > MostClipped)
+        if (comparison.Print.IsClippedLight)
         {
             yield return Words.Measured.ClippedLight;
         }
 
-        if (comparison.Print.ClippedDark > MostClipped)
+        if (comparison.Print.IsClippedDark)
         {
             yield return Words.Measured.ClippedDark;
         }
