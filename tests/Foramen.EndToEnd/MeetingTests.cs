@@ -27,6 +27,8 @@ public sealed class MeetingTests(FieldStage stage)
         // The phone, out of reach of Home.
         await phone.OpenAsync("/ledger");
         await phone.WaitUntilOfflineReadyAsync();
+        // A device that has never met Home does not know of one.
+        await phone.GetByText("Last met").WaitForAsync();
         await phoneContext.SetOfflineAsync(true);
         await phone.Locator("#import").SetInputFilesAsync(
             new FilePayload { Name = "plan.jsonl", MimeType = "application/jsonl", Buffer = new PlannedSheetFile().With(Sheet, exposureSeconds: 2).Write() });
