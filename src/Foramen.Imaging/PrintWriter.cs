@@ -1,6 +1,7 @@
 using System.Runtime.InteropServices;
 using BitMiracle.LibTiff.Classic;
 using Foramen.Engine.Quantities;
+using Foramen.Exif;
 using SkiaSharp;
 
 namespace Foramen.Imaging;
@@ -15,6 +16,20 @@ public static class PrintWriter
     /// <param name="height">Rows.</param>
     public static void WritePng(string path, byte[] codes, int width, int height)
         => WholeFile.Write(path, stream => EncodePng(stream, codes, width, height));
+
+    /// <summary>Writes an 8-bit grey PNG that says how the print was made.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="codes">sRGB codes in rows from the top.</param>
+    /// <param name="width">Columns.</param>
+    /// <param name="height">Rows.</param>
+    /// <param name="facts">What it says, as Exif and XMP.</param>
+    public static void WritePng(string path, byte[] codes, int width, int height, PictureFacts facts)
+    {
+        using var encoded = new MemoryStream();
+        EncodePng(encoded, codes, width, height);
+        var whole = PictureFactsWriter.Write(encoded.ToArray(), facts);
+        WholeFile.Write(path, stream => stream.Write(whole));
+    }
 
     /// <summary>Writes a 16-bit grey TIFF, linear: 65535 is a reflectance of one.</summary>
     /// <param name="path">The file.</param>

@@ -3,11 +3,14 @@ using System.Globalization;
 using Foramen.Cli.Output;
 using Foramen.Cli.Scans;
 using Foramen.Cli.Scenes;
+using Foramen.Cli.Time;
 using Foramen.Engine.Camera;
 using Foramen.Engine.Exposure;
+using Foramen.Engine.Light;
 using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
+using Foramen.Exif;
 using Foramen.Imaging;
 
 namespace Foramen.Cli.Verbs;
@@ -24,7 +27,12 @@ internal static class ScanVerb
         var print = new PrintScanOptions();
         var time = new Option<string>("--time") { Description = "How long the hole was open, such as 90s.", HelpName = "TIME", Required = true };
         var flash = new Option<string?>("--flash") { Description = "How long the flash was, such as 3s; none where nothing is said.", HelpName = "TIME" };
-        var output = new Option<string?>("--out") { Description = "PNG file to write: the print straightened and upright, a negative turned into its positive.", HelpName = "FILE" };
+        var output = new Option<string?>("--out") { Description = "PNG file to write: the print straightened and upright, a negative turned into its positive; says how the print was made as Exif and XMP.", HelpName = "FILE" };
+        var opened = new Option<string?>("--opened") { Description = "When the hole was opened, for the file of --out: an instant with its offset, such as 2026-05-09T15:32+02:00.", HelpName = "INSTANT" };
+        var place = new Option<double[]>("--place")
+        {
+            Description = "Latitude and longitude in degrees, north and east positive, to be written into the file of --out; without it no place goes out.", HelpName = "LAT LON", Arity = new ArgumentArity(2, 2), AllowMultipleArgumentsPerToken = true,
+        };
         var difference = new Option<string?>("--difference") { Description = "PNG file to write: middle grey where the print is as predicted, 40 codes lighter for each stop that it came out lighter; black where it cannot be told.", HelpName = "FILE" };
         var json = CommonOptions.Json();
         var verb = new Command(
@@ -39,7 +47,7 @@ internal static class ScanVerb
             """);
         scene.AddTo(verb);
         print.AddTo(verb);
-        foreach (var option in new Option[] { time, flash, output, difference, json })
+        foreach (var option in new Option[] { time, flash, output, opened, place, difference, json })
         {
             verb.Options.Add(option);
         }
@@ -59,8 +67,26 @@ internal static class ScanVerb
                 var image = SheetImage.Make(map, setup.Projection, LongSide, PointSpread.Of(setup.Camera, light), page.Progress("print"), cancellation);
                 var comparison = PrintComparison.Of(setting, image, setup.Paper.Curve, PrintExposure.Of(setup.Response, given, setup.Flash), rim, cancellation);
                 var files = new List<string>();
-                Write(parsed.GetValue(output), comparison.Print.PositiveCodes(setup.Paper.Curve), comparison, files);
-                Write(parsed.GetValue(difference), comparison.DifferenceCodes(), comparison, files);
+                var facts = new PictureFacts
+                {
+                    ExposureTime = given.Time,
+                    FNumber = setup.Camera.FNumber,
+                    FocalDistance = setup.Camera.FocalDistance,
+                    OpenedAt = parsed.GetValue(opened) is { } instant ? InstantText.Parse(instant, "The opening of the hole") : null,
+                    Place = parsed.GetValue(place) is [var latitude, var longitude] ? GeographicPosition.FromDegrees(latitude, longitude) : null,
+                };
+                if (parsed.GetValue(output) is { } path)
+                {
+                    PrintWriter.WritePng(path, comparison.Print.PositiveCodes(setup.Paper.Curve), comparison.Print.Width, comparison.Print.Height, facts);
+                    files.Add(path);
+                }
+
+                if (parsed.GetValue(difference) is { } differencePath)
+                {
+                    PrintWriter.WritePng(differencePath, comparison.DifferenceCodes(), comparison.Print.Width, comparison.Print.Height);
+                    files.Add(differencePath);
+                }
+
                 var report = Report(setup, setup.Planner.Forecast(given), setting, comparison, files);
                 if (parsed.GetValue(json))
                 {
@@ -75,15 +101,6 @@ internal static class ScanVerb
             },
             cancellation));
         return verb;
-    }
-
-    private static void Write(string? path, byte[] codes, PrintComparison comparison, List<string> files)
-    {
-        if (path is not null)
-        {
-            PrintWriter.WritePng(path, codes, comparison.Print.Width, comparison.Print.Height);
-            files.Add(path);
-        }
     }
 
     private static ScanReport Report(

@@ -64,6 +64,9 @@ public sealed record LedgerRow
     public static IReadOnlyList<LedgerRow> All(Ledger ledger)
         => [.. ledger.Sheets.All.Select((sheet, index) => (sheet, index)).Where(pair => !pair.sheet.Withdrawn).Select(pair => Of(ledger, pair.sheet, pair.index + 1))];
 
+    /// <summary>One sheet of a ledger.</summary>
+    public static LedgerRow Of(Ledger ledger, Sheet sheet) => Of(ledger, sheet, 1 + ledger.Sheets.All.TakeWhile(other => other.Id != sheet.Id).Count());
+
     private static LedgerRow Of(Ledger ledger, Sheet sheet, int number)
     {
         var started = sheet.Started?.Body;

@@ -1,3 +1,4 @@
+using Foramen.Exif;
 using SkiaSharp;
 
 namespace Foramen.Cli.Tests.Verbs;
@@ -47,7 +48,24 @@ public sealed class ScanVerbTests : IDisposable
         Assert.InRange(Code(difference, 0.70, 0.15), (byte)120, (byte)136);
     }
 
+    [Fact]
+    public async Task The_positive_says_how_it_was_made_and_where_only_if_asked()
+    {
+        var real = Path.Combine(directory.FullName, "real.png");
+        string[] wish = [.. Base(), "--time", "85s", "--out", real, "--opened", "2026-05-09T15:32:07+02:00"];
+        Assert.Equal(0, (await PromptRun.OfAsync(wish)).ExitCode);
+        var facts = PhotographFactsReader.Read(await File.ReadAllBytesAsync(real, TestContext.Current.CancellationToken));
+        Assert.Equal(85, facts.ExposureTime!.Value.Seconds, 1e-6);
+        Assert.Equal(new DateTime(2026, 5, 9, 15, 32, 7), facts.TakenLocal);
+        Assert.DoesNotContain("GPS", await File.ReadAllTextAsync(real, System.Text.Encoding.Latin1, TestContext.Current.CancellationToken), StringComparison.Ordinal);
+
+        Assert.Equal(0, (await PromptRun.OfAsync([.. wish, "--place", "52.1", "-4.9"])).ExitCode);
+        Assert.Contains("GPSLongitude>4,54.0000W<", await File.ReadAllTextAsync(real, System.Text.Encoding.Latin1, TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
     [Theory]
+    [InlineData("without an offset", "--time", "60s", "--ground", "0.35", "--out", "never.png", "--opened", "2026-05-09T15:32")]
+    [InlineData("latitude", "--time", "60s", "--ground", "0.35", "--out", "never.png", "--place", "200", "4")]
     [InlineData("known density", "--time", "60s")]
     [InlineData("without a unit", "--time", "60", "--ground", "0.35")]
     [InlineData("four places", "--time", "60s", "--ground", "0.35", "--corners", "1,2 3,4")]

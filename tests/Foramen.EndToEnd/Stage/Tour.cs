@@ -319,5 +319,8 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await page.GetByText("Next time, in the same light").WaitForAsync();
         await page.GetByText("What this sheet taught").ClickAsync();
         await look("judge-judged");
+        await page.Locator("#card").ClickAsync();
+        await page.Locator(".sheet-card img").DrawnAsync();
+        await look("ledger-card");
     }
 }
