@@ -10,11 +10,13 @@ using Foramen.Journal.Bodies;
 
 namespace Foramen.Field.Tests.Ledgers;
 
-public sealed class CardPageTests
+public sealed class CardPageTests : IDisposable
 {
     private static readonly byte[] Jpeg = [0xFF, 0xD8, 0xFF, 0xDA, 0, 2, 1, 2, 3, 0xFF, 0xD9];
 
     private readonly FieldContext field = new();
+
+    public void Dispose() => field.Dispose();
 
     [Fact]
     public async Task It_says_how_the_sheet_was_made_and_what_came_of_it()

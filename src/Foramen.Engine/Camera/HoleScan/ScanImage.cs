@@ -64,6 +64,12 @@ public sealed class ScanImage
         return FromGrey(width, height, grey, encoding);
     }
 
+    /// <summary>The codes of all rows.</summary>
+    internal ReadOnlySpan<byte> Codes => codes.Span;
+
+    /// <summary>The light of each code, 0 to 1.</summary>
+    internal ReadOnlySpan<float> LightOfCodes => light;
+
     /// <summary>The codes of a row.</summary>
     internal ReadOnlySpan<byte> Row(int row) => codes.Span.Slice(row * Width, Width);
 

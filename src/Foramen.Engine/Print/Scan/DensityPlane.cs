@@ -9,6 +9,8 @@ internal sealed class DensityPlane(int width, int height, float[] values)
 
     public float At(int column, int row) => values[(row * Width) + column];
 
+    public ReadOnlySpan<float> Row(int row) => values.AsSpan(row * Width, Width);
+
     /// <summary>Means of what is known over the cells of a coarser grid.</summary>
     public DensityPlane Reduced(int columns, int rows)
     {
@@ -37,14 +39,23 @@ internal sealed class DensityPlane(int width, int height, float[] values)
     public double? LikenessTo(DensityPlane other, int rim, int right, int down)
     {
         double n = 0, a = 0, b = 0, aa = 0, bb = 0, ab = 0;
-        for (var row = Math.Max(rim, rim - down); row < Math.Min(Height - rim, Height - rim - down); row++)
+        var (from, to) = (Math.Max(rim, rim - right), Math.Min(Width - rim, Width - rim - right));
+        for (var row = Math.Max(rim, rim - down); row < Math.Min(Height - rim, Height - rim - down) && to > from; row++)
         {
-            for (var column = Math.Max(rim, rim - right); column < Math.Min(Width - rim, Width - rim - right); column++)
+            var mine = values.AsSpan((row * Width) + from, to - from);
+            var others = other.Row(row + down).Slice(from + right, mine.Length);
+            for (var i = 0; i < mine.Length; i++)
             {
-                var (x, y) = (At(column, row), other.At(column + right, row + down));
-                if (!float.IsNaN(x) && !float.IsNaN(y))
+                double x = mine[i];
+                double y = others[i];
+                if (!double.IsNaN(x) && !double.IsNaN(y))
                 {
-                    (n, a, b, aa, bb, ab) = (n + 1, a + x, b + y, aa + (x * x), bb + (y * y), ab + (x * y));
+                    n++;
+                    a += x;
+                    b += y;
+                    aa += x * x;
+                    bb += y * y;
+                    ab += x * y;
                 }
             }
         }

@@ -48,6 +48,10 @@ public sealed class Homography
         return (((h[0] * u) + (h[1] * v) + h[2]) / w, ((h[3] * u) + (h[4] * v) + h[5]) / w);
     }
 
+    /// <summary>The map along one line of places, v from the top: x = (Ax u + Bx)/(Aw u + Bw) and y alike.</summary>
+    internal (double Ax, double Bx, double Ay, double By, double Aw, double Bw) Along(double v)
+        => (h[0], (h[1] * v) + h[2], h[3], (h[4] * v) + h[5], h[6], (h[7] * v) + h[8]);
+
     /// <summary>The place of a pixel, which may lie beyond the marks: the inverse map, by the matrix of cofactors.</summary>
     /// <exception cref="RefusalException">The pixel lies on the horizon of the plane or beyond it.</exception>
     public (double U, double V) PlaceOf(PixelPoint pixel)

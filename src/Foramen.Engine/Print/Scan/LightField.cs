@@ -51,7 +51,7 @@ public sealed class LightField
         }
 
         var field = Fit(points, scan.Width, scan.Height);
-        return field.LnAt(scan.Width / 2.0, scan.Height / 2.0) > Math.Log(0.01)
+        return field.LnInTheMiddle > Math.Log(0.01)
             ? field
             : throw new RefusalException("The ground around the print is nearly black, so it does not say how the light lies; use ground that is grey or white.");
     }
@@ -61,16 +61,12 @@ public sealed class LightField
     /// <param name="y">Pixels from the top.</param>
     public double LnAt(double x, double y)
     {
-        Span<double> row = stackalloc double[Terms];
-        Row(x, y, row);
-        var sum = 0.0;
-        for (var i = 0; i < Terms; i++)
-        {
-            sum += row[i] * terms[i];
-        }
-
-        return sum;
+        var (u, v) = ((2 * x / width) - 1, (2 * y / height) - 1);
+        return terms[0] + (u * (terms[1] + (u * terms[3]) + (v * terms[4]))) + (v * (terms[2] + (v * terms[5])));
     }
+
+    /// <summary>Light of the ground in the middle of the scan, as its ln.</summary>
+    public double LnInTheMiddle => terms[0];
 
     internal static LightField Fit(IReadOnlyList<(double X, double Y, double Ln)> points, double width, double height)
     {

@@ -15,8 +15,11 @@ namespace Foramen.Engine.Print;
 /// </remarks>
 public sealed class PrintComparison
 {
-    private const int Coarse = 80;
+    private const int Coarse = 60;
     private const int Fine = 240;
+
+    // A pixel of the coarse grid is four of the fine one, and the parabola goes between them.
+    private const int FineReach = 3;
     private const double FarthestShift = 0.1;
     private const double LeastAgreement = 0.35;
     private const double Square = 1.15;
@@ -87,7 +90,7 @@ public sealed class PrintComparison
         var part = predicted.BorderPixels / (double)Math.Max(predicted.Width, predicted.Height);
         var (lie, coarse) = Lies(setting, predicted).Select(one => (Lie: one, Laid: Laid.Over(wanted, setting, one, Coarse, part, default, FarthestShift * Coarse, cancellation)))
             .MaxBy(one => one.Laid.Agreement);
-        var fine = Laid.Over(wanted, setting, lie, Fine, part, coarse, 4, cancellation);
+        var fine = Laid.Over(wanted, setting, lie, Fine, part, coarse, FineReach, cancellation);
         if (fine.Agreement < LeastAgreement)
         {
             throw new RefusalException(FormattableString.Invariant(
@@ -154,7 +157,7 @@ public sealed class PrintComparison
             var (width, height) = (Math.Max(8, (int)Math.Round(wanted.Width * factor)), Math.Max(8, (int)Math.Round(wanted.Height * factor)));
             var small = wanted.Reduced(width, height);
             var print = ScannedPrint.Read(setting, lie, width, height, cancellation);
-            var real = new DensityPlane(width, height, [.. Enumerable.Range(0, width * height).Select(i => (float)print.DensityAt(i % width, i / width).Value)]);
+            var real = new DensityPlane(width, height, print.Densities());
             var rim = rimPart > 0 ? (int)Math.Ceiling(rimPart * longSide) + 1 : 0;
             var (middleX, middleY) = guess.LongSide == 0 ? (0, 0) : ((int)Math.Round(guess.Right * longSide / guess.LongSide), (int)Math.Round(guess.Down * longSide / guess.LongSide));
             var best = (Agreement: -1.0, X: middleX, Y: middleY);

@@ -18,12 +18,11 @@ internal sealed class PrintExposures(ScannedPrint print, DensityPlane predicted,
     /// <summary>How far down the print lies, pixels.</summary>
     public double Down => down;
 
-    /// <summary>Of the prediction; NaN where it is unknown.</summary>
-    public double Predicted(int column, int row) => float.IsNaN(predicted.At(column, row)) ? double.NaN : curve.ExposureAt(predicted.At(column, row));
+    /// <summary>Of the prediction, lux seconds in rows; NaN where it is unknown.</summary>
+    public float[] Predicted() => Exposures(Enumerable.Range(0, Height).SelectMany(row => predicted.Row(row).ToArray()));
 
-    /// <summary>Of the print, at a pixel of its own; NaN beyond it.</summary>
-    public double Seen(int column, int row)
-        => column < 0 || row < 0 || column >= Width || row >= Height ? double.NaN : curve.ExposureAt(print.DensityAt(column, row).Value);
+    /// <summary>Of the print, at pixels of its own, lux seconds in rows.</summary>
+    public float[] Seen() => Exposures(print.Densities());
 
     /// <summary>How much lighter the subject came out, stops; NaN where it cannot be told.</summary>
     public float[] StopsOff()
@@ -44,6 +43,8 @@ internal sealed class PrintExposures(ScannedPrint print, DensityPlane predicted,
 
         return off;
     }
+
+    private float[] Exposures(IEnumerable<float> densities) => [.. densities.Select(density => float.IsNaN(density) ? float.NaN : (float)curve.ExposureAt(density))];
 
     // Straight between four pixels, within the rim of the real print.
     private double? SeenDensity(double x, double y)

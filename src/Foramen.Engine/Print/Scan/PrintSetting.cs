@@ -11,7 +11,7 @@ namespace Foramen.Engine.Print;
 public sealed record PrintSetting(ScanImage Scan, PrintCorners Corners, ReflectanceScale Scale, LightField? Light)
 {
     /// <summary>What the light at a pixel is to be divided by, so that it is as in the middle of the picture.</summary>
-    internal double UnevennessAt(double x, double y) => UnevennessAt(Light, Scan, x, y);
+    internal double UnevennessAt(double x, double y) => UnevennessAt(Light, x, y);
 
     /// <summary>The scale through patches of known density, beside the print or on it.</summary>
     /// <param name="scan">The scan or photograph.</param>
@@ -21,15 +21,15 @@ public sealed record PrintSetting(ScanImage Scan, PrintCorners Corners, Reflecta
     /// <exception cref="RefusalException">None, or their light does not follow their densities, or one is clipped or beyond the border.</exception>
     public static ReflectanceScale ScaleThrough(ScanImage scan, LightField? light, IReadOnlyList<KnownPatch> known, Density? ground = null)
     {
-        List<(double, Density)> all = [.. known.Select(patch => (patch.LightOn(scan) / UnevennessAt(light, scan, patch.Middle.X, patch.Middle.Y), patch.Density))];
+        List<(double, Density)> all = [.. known.Select(patch => (patch.LightOn(scan) / UnevennessAt(light, patch.Middle.X, patch.Middle.Y), patch.Density))];
         if (ground is { } density && light is not null)
         {
-            all.Add((Math.Exp(light.LnAt(scan.Width / 2.0, scan.Height / 2.0)), density));
+            all.Add((Math.Exp(light.LnInTheMiddle), density));
         }
 
         return ReflectanceScale.Through(all);
     }
 
-    private static double UnevennessAt(LightField? light, ScanImage scan, double x, double y)
-        => light is null ? 1 : Math.Exp(light.LnAt(x, y) - light.LnAt(scan.Width / 2.0, scan.Height / 2.0));
+    private static double UnevennessAt(LightField? light, double x, double y)
+        => light is null ? 1 : Math.Exp(light.LnAt(x, y) - light.LnInTheMiddle);
 }

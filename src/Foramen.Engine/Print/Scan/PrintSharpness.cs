@@ -42,42 +42,43 @@ public sealed class PrintSharpness
         return inner < side ? null : Sums(exposures, side) is { } sums ? Fit(sums, side, pitchMillimetres) : null;
     }
 
+    // Prediction and print are real, so one transform of both, as the parts of a complex number, gives the two spectra (Press et al., Numerical Recipes, two real
+    // transforms at once).
     private static (double[] Power, double[] Cross, double[] Seen)? Sums(PrintExposures exposures, int side)
     {
         var rings = side / 2;
         var (power, cross, seen) = (new double[rings], new double[rings], new double[rings]);
         var (wholeRight, wholeDown) = ((int)Math.Round(exposures.Right), (int)Math.Round(exposures.Down));
-        var (partRight, partDown) = (exposures.Right - wholeRight, exposures.Down - wholeDown);
-        var (expected, real) = (new Complex[side * side], new Complex[side * side]);
+        var (across, down) = (Phases(exposures.Right - wholeRight, side), Phases(exposures.Down - wholeDown, side));
+        var (expected, real, square) = (exposures.Predicted(), exposures.Seen(), new Complex[side * side]);
+        var (ring, window) = (Rings(side), Window(side));
         var squares = 0;
         for (var top = exposures.Rim; top + side <= exposures.Height - exposures.Rim; top += side)
         {
             for (var left = exposures.Rim; left + side <= exposures.Width - exposures.Rim; left += side)
             {
-                if (!Cut(expected, side, (x, y) => exposures.Predicted(left + x, top + y))
-                    || !Cut(real, side, (x, y) => exposures.Seen(left + x + wholeRight, top + y + wholeDown)))
+                if (!Cut(square, side, window, exposures, expected, real, (left, top), (left + wholeRight, top + wholeDown)))
                 {
                     continue;
                 }
 
                 squares++;
-                for (var row = 0; row < side; row++)
+                for (var i = 0; i < square.Length; i++)
                 {
-                    for (var column = 0; column < side; column++)
+                    if (ring[i] < 1 || ring[i] >= rings)
                     {
-                        var (fx, fy) = (Signed(column, side), Signed(row, side));
-                        var ring = (int)Math.Round(double.Hypot(fx, fy));
-                        if (ring < 1 || ring >= rings)
-                        {
-                            continue;
-                        }
-
-                        // A shift by part of a pixel turns the phase; turned back, it does not count as softness.
-                        var (p, m) = (expected[(row * side) + column], real[(row * side) + column] * Complex.FromPolarCoordinates(1, 2 * Math.PI * ((fx * partRight) + (fy * partDown)) / side));
-                        power[ring] += (p * Complex.Conjugate(p)).Real;
-                        seen[ring] += (m * Complex.Conjugate(m)).Real;
-                        cross[ring] += (Complex.Conjugate(p) * m).Real;
+                        continue;
                     }
+
+                    var (row, column) = (i / side, i % side);
+                    var (z, opposite) = (square[i], square[(((side - row) % side) * side) + ((side - column) % side)]);
+                    var p = new Complex((z.Real + opposite.Real) / 2, (z.Imaginary - opposite.Imaginary) / 2);
+
+                    // A shift by part of a pixel turns the phase; turned back, it does not count as softness.
+                    var m = new Complex((z.Imaginary + opposite.Imaginary) / 2, (opposite.Real - z.Real) / 2) * across[column] * down[row];
+                    power[ring[i]] += (p.Real * p.Real) + (p.Imaginary * p.Imaginary);
+                    seen[ring[i]] += (m.Real * m.Real) + (m.Imaginary * m.Imaginary);
+                    cross[ring[i]] += (p.Real * m.Real) + (p.Imaginary * m.Imaginary);
                 }
             }
         }
@@ -118,25 +119,37 @@ public sealed class PrintSharpness
             [.. kept.Select(one => new SharpnessPoint(one.Frequency, Math.Exp(one.Y - offset), one.Coherence))], variance, Math.Sqrt(rest / spread));
     }
 
-    // Less its mean, under Hann's window, transformed by rows and then by columns; false where something in it is unknown.
-    private static bool Cut(Complex[] square, int side, Func<int, int, double> at)
+    // Less their means, under Hann's window, transformed by rows and then by columns; false where something in it is unknown.
+    private static bool Cut(
+        Complex[] square, int side, double[] window, PrintExposures exposures, float[] expected, float[] real, (int Left, int Top) at, (int Left, int Top) seenAt)
     {
-        var sum = 0.0;
-        for (var i = 0; i < square.Length; i++)
+        if (seenAt.Left < 0 || seenAt.Top < 0 || seenAt.Left + side > exposures.Width || seenAt.Top + side > exposures.Height)
         {
-            var value = at(i % side, i / side);
-            if (double.IsNaN(value))
-            {
-                return false;
-            }
-
-            square[i] = value;
-            sum += value;
+            return false;
         }
 
+        var (sumOfExpected, sumOfReal) = (0.0, 0.0);
+        for (var row = 0; row < side; row++)
+        {
+            var (from, seenFrom) = (((at.Top + row) * exposures.Width) + at.Left, ((seenAt.Top + row) * exposures.Width) + seenAt.Left);
+            for (var column = 0; column < side; column++)
+            {
+                var (p, m) = (expected[from + column], real[seenFrom + column]);
+                square[(row * side) + column] = new Complex(p, m);
+                sumOfExpected += p;
+                sumOfReal += m;
+            }
+        }
+
+        if (double.IsNaN(sumOfExpected) || double.IsNaN(sumOfReal))
+        {
+            return false;
+        }
+
+        var (meanOfExpected, meanOfReal) = (sumOfExpected / square.Length, sumOfReal / square.Length);
         for (var i = 0; i < square.Length; i++)
         {
-            square[i] = (square[i] - (sum / square.Length)) * Hann(i % side, side) * Hann(i / side, side);
+            square[i] = new Complex((square[i].Real - meanOfExpected) * window[i], (square[i].Imaginary - meanOfReal) * window[i]);
         }
 
         var line = new Complex[side];
@@ -163,6 +176,12 @@ public sealed class PrintSharpness
 
         return true;
     }
+
+    private static double[] Window(int side) => [.. Enumerable.Range(0, side * side).Select(i => Hann(i % side, side) * Hann(i / side, side))];
+
+    private static int[] Rings(int side) => [.. Enumerable.Range(0, side * side).Select(i => (int)Math.Round(double.Hypot(Signed(i % side, side), Signed(i / side, side))))];
+
+    private static Complex[] Phases(double shift, int side) => [.. Enumerable.Range(0, side).Select(i => Complex.FromPolarCoordinates(1, 2 * Math.PI * Signed(i, side) * shift / side))];
 
     private static double Hann(int i, int side) => 0.5 - (0.5 * Math.Cos(2 * Math.PI * (i + 0.5) / side));
 

@@ -33,9 +33,17 @@ internal sealed class ReducedScan
             for (var y = 0; y < down; y++)
             {
                 var codes = scan.Row((row * step) + y);
-                for (var x = 0; x < width * across; x++)
+                var lightOf = scan.LightOfCodes;
+                var x = 0;
+                for (var column = 0; column < width; column++)
                 {
-                    sums[x / across] += scan.LightOf(codes[x]);
+                    var sum = 0f;
+                    for (var end = x + across; x < end; x++)
+                    {
+                        sum += lightOf[codes[x]];
+                    }
+
+                    sums[column] += sum;
                 }
             }
 

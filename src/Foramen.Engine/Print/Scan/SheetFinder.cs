@@ -33,7 +33,7 @@ public static class SheetFinder
             throw new RefusalException("The print reaches the border of the picture; leave a finger's breadth of plain ground on every side.");
         }
 
-        var hull = ConvexHull.Of([.. sheet.Select(cell => new PixelPlace((cell % small.Width) + 0.5, (cell / small.Width) + 0.5))]);
+        var hull = ConvexHull.Of(EndsOfRows(sheet, small.Width));
         var four = hull.LargestFour();
         if (ConvexHull.AreaOf(four) < LeastFill * ConvexHull.AreaOf(hull.Places))
         {
@@ -48,6 +48,19 @@ public static class SheetFinder
     {
         var first = Array.IndexOf(four, four.MinBy(place => place.X + place.Y));
         return [.. Enumerable.Range(0, 4).Select(i => four[(first + i) % 4]).Select(place => new PixelPlace(place.X * step, place.Y * step))];
+    }
+
+    // The first and the last cell of each row: no other can be a corner of the hull.
+    private static PixelPlace[] EndsOfRows(List<int> cells, int width)
+    {
+        var ends = new SortedDictionary<int, (int First, int Last)>();
+        foreach (var cell in cells)
+        {
+            var (row, column) = (cell / width, cell % width);
+            ends[row] = ends.TryGetValue(row, out var known) ? (Math.Min(known.First, column), Math.Max(known.Last, column)) : (column, column);
+        }
+
+        return [.. ends.SelectMany(pair => new[] { new PixelPlace(pair.Value.First + 0.5, pair.Key + 0.5), new PixelPlace(pair.Value.Last + 0.5, pair.Key + 0.5) }).Distinct()];
     }
 
     private static bool[] Differing(ReducedScan small)
