@@ -94,6 +94,7 @@ internal static class HomeHost
             {
                 EntriesApi.MapTo(app, store, app.Services.GetRequiredService<HomeMetrics>());
                 PairingApi.MapTo(app, store, codes, options, time);
+                WorkshopsApi.MapTo(app, store, codes, options, time);
                 PicturesApi.MapTo(app, new PictureStore(Path.Combine(options.Data!, "pictures"), time.GetUtcNow()));
             }
 
@@ -101,7 +102,7 @@ internal static class HomeHost
             app.MapFallbackToFile("index.html");
             await ListenAsync(app, options.Port);
             var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
-            return new RunningHome(app, store, address, options.LoopbackOnly || store is null ? null : codes.Open().Code, codes);
+            return new RunningHome(app, store, address, !options.ServesOthers || store is null ? null : codes.Open().Code, codes);
         }
         catch
         {

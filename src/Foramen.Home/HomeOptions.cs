@@ -33,6 +33,9 @@ internal sealed record HomeOptions
 
     public bool LoopbackOnly => IPAddress.IsLoopback(Listen);
 
+    /// <summary>Whether other devices reach it: by an address of its own, or by a proxy on this machine, where --address says so.</summary>
+    public bool ServesOthers => !LoopbackOnly || Address is not null;
+
     public bool KeepsJournal => Data is not null;
 
     /// <summary>Reads what was said on the command line or in the environment.</summary>

@@ -20,8 +20,12 @@ public sealed class DeviceRegister
     internal DeviceRegister(Func<HomeContext> newContext, Func<Func<Task<object?>>, Task<object?>> guarded) => (this.newContext, this.guarded) = (newContext, guarded);
 
     /// <summary>Enters a device and draws its token: 256 bits of chance.</summary>
-    /// <exception cref="RefusalException">The name is empty or too long.</exception>
-    public async Task<(PairedDevice Device, string Token)> AddAsync(string name, DateTimeOffset now, CancellationToken cancellation = default)
+    /// <param name="name">What its owner calls it; in a workshop, the person's name.</param>
+    /// <param name="now">The instant.</param>
+    /// <param name="workshop">The workshop it joins; null for a device of the household.</param>
+    /// <param name="cancellation">Stops.</param>
+    /// <exception cref="RefusalException">The name is empty or too long, or the workshop has ended.</exception>
+    public async Task<(PairedDevice Device, string Token)> AddAsync(string name, DateTimeOffset now, int? workshop = null, CancellationToken cancellation = default)
     {
         name = name.Trim();
         if (name.Length is 0 or > MaxNameLength || name.Any(char.IsControl))
@@ -33,10 +37,16 @@ public sealed class DeviceRegister
         var stored = new StoredDevice
         {
             Name = name, TokenHash = HashOf(token), PairedAtUnixMilliseconds = now.ToUnixTimeMilliseconds(), LastMetUnixMilliseconds = now.ToUnixTimeMilliseconds(),
+            WorkshopId = workshop,
         };
         await guarded(async () =>
         {
             await using var context = newContext();
+            if (workshop is { } id && !await context.Workshops.AnyAsync(one => one.Id == id && one.EndedAtUnixMilliseconds == null, cancellation))
+            {
+                throw new RefusalException("This workshop has ended.");
+            }
+
             context.Devices.Add(stored);
             await context.SaveChangesAsync(cancellation);
             return null;
@@ -77,6 +87,13 @@ public sealed class DeviceRegister
             return (await context.Devices.AsNoTracking().OrderBy(one => one.Id).ToListAsync(cancellation)).ConvertAll(Device);
         }))!;
 
+    /// <summary>Whether a device of this number is or was a member of a workshop.</summary>
+    public async Task<bool> IsMemberAsync(int id, CancellationToken cancellation = default) => (bool)(await guarded(async () =>
+    {
+        await using var context = newContext();
+        return await context.Devices.AnyAsync(one => one.Id == id && one.WorkshopId != null, cancellation);
+    }))!;
+
     /// <summary>Takes a device's token back, for good.</summary>
     /// <returns>Whether there was such a device.</returns>
     public async Task<bool> RevokeAsync(int id, DateTimeOffset now, CancellationToken cancellation = default)
@@ -92,5 +109,5 @@ public sealed class DeviceRegister
 
     private static PairedDevice Device(StoredDevice stored) => new(
         stored.Id, stored.Name, DateTimeOffset.FromUnixTimeMilliseconds(stored.PairedAtUnixMilliseconds),
-        DateTimeOffset.FromUnixTimeMilliseconds(stored.LastMetUnixMilliseconds), stored.RevokedAtUnixMilliseconds is not null);
+        DateTimeOffset.FromUnixTimeMilliseconds(stored.LastMetUnixMilliseconds), stored.RevokedAtUnixMilliseconds is not null, stored.WorkshopId, stored.View);
 }

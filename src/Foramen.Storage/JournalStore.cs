@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Exchange;
+using Foramen.Journal.Sync;
 using Foramen.Storage.Model;
 using Microsoft.EntityFrameworkCore;
 
@@ -26,6 +27,16 @@ public abstract class JournalStore : IAsyncDisposable
 
     /// <summary>The devices that were paired.</summary>
     public DeviceRegister Devices => field ??= new DeviceRegister(NewContext, Guarded<object?>);
+
+    /// <summary>The workshops.</summary>
+    public WorkshopRegister Workshops => field ??= new WorkshopRegister(NewContext, Guarded<object?>);
+
+    /// <summary>
+    /// The store's name as this device knows it. To a member of a workshop it is another store than to the household, and another again when what the member may
+    /// see has grown backwards: then everything is compared anew, and nothing is passed over.
+    /// </summary>
+    public string EpochFor(PairedDevice? viewer)
+        => viewer is { WorkshopId: not null } ? string.Create(CultureInfo.InvariantCulture, $"{Epoch}.{viewer.Id}.{viewer.View}") : Epoch;
 
     /// <summary>Opens the store: makes or upgrades its tables, and reads back whether it keeps what it acknowledges.</summary>
     /// <param name="settings">Which database.</param>
@@ -82,20 +93,30 @@ public abstract class JournalStore : IAsyncDisposable
         });
 
     /// <summary>The entries after a cursor of the store of this name, in order of arrival.</summary>
+    /// <param name="epoch">The name the cursor belongs to.</param>
+    /// <param name="cursor">The cursor.</param>
+    /// <param name="limits">How much is given at once.</param>
+    /// <param name="viewer">Who reads; a member of a workshop is given only what members may see.</param>
+    /// <param name="cancellation">Stops.</param>
     /// <exception cref="StoreException">They could not be read.</exception>
-    public Task<StorePage> ReadAsync(string? epoch, string? cursor, ReadLimits? limits = null, CancellationToken cancellation = default)
+    public Task<StorePage> ReadAsync(string? epoch, string? cursor, ReadLimits? limits = null, PairedDevice? viewer = null, CancellationToken cancellation = default)
         => Guarded(async () =>
         {
             var most = limits ?? ReadLimits.Usual;
             await using var context = NewContext();
-            var from = epoch == Epoch ? StoreCursor.Parse(cursor) : default;
+            var from = epoch == EpochFor(viewer) ? StoreCursor.Parse(cursor) : default;
             if (from.Arrival > 0 && !await context.Entries.AnyAsync(one => one.Arrival == from.Arrival && one.Mark == from.Mark, cancellation))
             {
                 from = default;
             }
 
+            // For a member, what others keep for themselves is behind the cursor too; taken before reading, so that nothing is that arrives meanwhile.
+            var end = viewer is { WorkshopId: not null }
+                ? await context.Entries.OrderByDescending(one => one.Arrival).Select(one => new StoreCursor(one.Arrival, one.Mark)).FirstOrDefaultAsync(cancellation)
+                : default;
+            var visible = viewer is { WorkshopId: not null } ? MemberView.Of(context, viewer).Where(one => one.Arrival <= end.Arrival) : context.Entries;
             // One more than asked for tells whether there are more.
-            var rows = context.Entries.AsNoTracking().Where(one => one.Arrival > from.Arrival).OrderBy(one => one.Arrival).Take(most.Entries + 1)
+            var rows = visible.AsNoTracking().Where(one => one.Arrival > from.Arrival).OrderBy(one => one.Arrival).Take(most.Entries + 1)
                 .Select(one => new { one.Arrival, one.Mark, one.Line }).AsAsyncEnumerable();
             var lines = new List<byte[]>();
             var (bytes, next) = (0L, from);
@@ -111,7 +132,7 @@ public abstract class JournalStore : IAsyncDisposable
                 next = new StoreCursor(row.Arrival, row.Mark);
             }
 
-            return new StorePage(from, next, false, lines);
+            return new StorePage(from, end.Arrival > next.Arrival ? end : next, false, lines);
         });
 
     /// <summary>The last arrival; zero where there is none.</summary>
@@ -199,6 +220,17 @@ public abstract class JournalStore : IAsyncDisposable
         return true;
     });
 
+    /// <summary>
+    /// What an append must do in its own transaction: where a voiding or an amendment had arrived before the entry it is about, members were not given it, and
+    /// must compare everything anew.
+    /// </summary>
+    private protected const string WidenViews =
+        """
+        update device set view = view + 1 where workshop_id is not null and revoked_at is null and exists (
+          select 1 from entry target join entry earlier on earlier.about = target.entry_id and earlier.kind in ('entry.voided', 'entry.amended', 'sheet.started')
+          where target.arrival > @before and target.mark = @mark and earlier.arrival <= @before and earlier.kind <> 'sheet.started')
+        """;
+
     private protected static long DrawMark() => BitConverter.ToInt64(RandomNumberGenerator.GetBytes(sizeof(long)));
 
     private protected abstract HomeContext NewContext();
@@ -256,6 +288,7 @@ public abstract class JournalStore : IAsyncDisposable
                 throw new StoreException(StoreTrouble.Unfinished, "A backup was being restored here and did not end; run the restore again.");
             }
 
+            await AskTopicsAsync(context, cancellation);
             if (await context.Facts.FindAsync([StoredFact.Epoch], cancellation) is { } known)
             {
                 Epoch = known.Value;
@@ -267,5 +300,42 @@ public abstract class JournalStore : IAsyncDisposable
             await context.SaveChangesAsync(cancellation);
             return true;
         });
+    }
+
+    // Versions before the workshops did not write down what an entry is about.
+    private static async Task AskTopicsAsync(HomeContext context, CancellationToken cancellation)
+    {
+        if (await context.Facts.AnyAsync(one => one.Name == StoredFact.Topics, cancellation))
+        {
+            return;
+        }
+
+        for (var last = 0L; ;)
+        {
+            var page = await context.Entries.Where(one => one.Arrival > last && one.About == null).OrderBy(one => one.Arrival).Take(DigestPage).ToListAsync(cancellation);
+            if (page.Count == 0)
+            {
+                break;
+            }
+
+            foreach (var stored in page)
+            {
+                try
+                {
+                    stored.About = EntryTopic.Of(EntryLine.Read(stored.Line))?.ToBytes();
+                }
+                catch (RefusalException)
+                {
+                    // Damaged; that is said where the store is verified, and must not keep Home from opening.
+                }
+            }
+
+            last = page[^1].Arrival;
+            await context.SaveChangesAsync(cancellation);
+            context.ChangeTracker.Clear();
+        }
+
+        context.Facts.Add(new StoredFact { Name = StoredFact.Topics, Value = "1" });
+        await context.SaveChangesAsync(cancellation);
     }
 }

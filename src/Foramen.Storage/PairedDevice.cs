@@ -6,4 +6,6 @@ namespace Foramen.Storage;
 /// <param name="PairedAt">Since when.</param>
 /// <param name="LastMet">When it was last here, to the minute.</param>
 /// <param name="Revoked">Whether its token was taken back.</param>
-public sealed record PairedDevice(int Id, string Name, DateTimeOffset PairedAt, DateTimeOffset LastMet, bool Revoked);
+/// <param name="WorkshopId">The workshop it is a member of; null for a device of the household.</param>
+/// <param name="View">How often what it may see has grown backwards.</param>
+public sealed record PairedDevice(int Id, string Name, DateTimeOffset PairedAt, DateTimeOffset LastMet, bool Revoked, int? WorkshopId = null, int View = 0);

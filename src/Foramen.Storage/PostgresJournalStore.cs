@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net.Sockets;
+using Foramen.Journal.Sync;
 using Foramen.Storage.Model;
 using Microsoft.EntityFrameworkCore;
 using Npgsql;
@@ -20,9 +21,9 @@ internal sealed class PostgresJournalStore : JournalStore
 
     private const string Insert =
         """
-        insert into entry(arrival, mark, entry_id, hash, kind, brought_by, line)
-        select @before + one.place, @mark, one.id, one.hash, one.kind, @by, one.line
-        from unnest(@ids, @hashes, @kinds, @lines) with ordinality as one(id, hash, kind, line, place)
+        insert into entry(arrival, mark, entry_id, hash, kind, brought_by, about, line)
+        select @before + one.place, @mark, one.id, one.hash, one.kind, @by, one.about, one.line
+        from unnest(@ids, @hashes, @kinds, @abouts, @lines) with ordinality as one(id, hash, kind, about, line, place)
         order by one.place
         on conflict (entry_id, hash) do nothing
         returning arrival
@@ -125,6 +126,7 @@ internal sealed class PostgresJournalStore : JournalStore
         insert.Parameters.AddWithValue("ids", entries.Select(one => one.Entry.Id.ToBytes()).ToArray());
         insert.Parameters.AddWithValue("hashes", entries.Select(one => Convert.FromHexString(one.Entry.Hash)).ToArray());
         insert.Parameters.AddWithValue("kinds", entries.Select(one => one.Entry.Kind).ToArray());
+        insert.Parameters.Add(new NpgsqlParameter("abouts", NpgsqlDbType.Array | NpgsqlDbType.Bytea) { Value = entries.Select(one => EntryTopic.Of(one.Entry)?.ToBytes()).ToArray() });
         insert.Parameters.AddWithValue("lines", entries.Select(one => one.Line).ToArray());
         var (taken, after) = (0, before.Arrival);
         await using (var reader = await insert.ExecuteReaderAsync(cancellation))
@@ -136,6 +138,10 @@ internal sealed class PostgresJournalStore : JournalStore
             }
         }
 
+        await using var widen = new NpgsqlCommand(WidenViews, connection, transaction);
+        widen.Parameters.AddWithValue("before", before.Arrival);
+        widen.Parameters.AddWithValue("mark", mark);
+        await widen.ExecuteNonQueryAsync(cancellation);
         await transaction.CommitAsync(cancellation);
         return new Appended(taken, entries.Count - taken, before, taken == 0 ? before : new StoreCursor(after, mark));
     }

@@ -1,5 +1,6 @@
 using System.Data.Common;
 using System.Globalization;
+using Foramen.Journal.Sync;
 using Foramen.Storage.Model;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
@@ -139,6 +140,7 @@ internal sealed class SqliteJournalStore : JournalStore
         private readonly SqliteConnection connection;
         private readonly SqliteCommand insert;
         private readonly SqliteCommand last;
+        private readonly SqliteCommand widen;
         private readonly SqliteParameter[] values;
 
         private Writer(SqliteConnection connection)
@@ -147,13 +149,17 @@ internal sealed class SqliteJournalStore : JournalStore
             last = connection.CreateCommand();
             last.CommandText = "select arrival, mark from entry order by arrival desc limit 1";
             insert = connection.CreateCommand();
-            insert.CommandText = "insert into entry(arrival, mark, entry_id, hash, kind, brought_by, line) values ($arrival, $mark, $id, $hash, $kind, $by, $line) on conflict(entry_id, hash) do nothing";
+            insert.CommandText = "insert into entry(arrival, mark, entry_id, hash, kind, brought_by, about, line) values ($arrival, $mark, $id, $hash, $kind, $by, $about, $line) on conflict(entry_id, hash) do nothing";
             values =
             [
                 new("$arrival", SqliteType.Integer), new("$id", SqliteType.Blob), new("$hash", SqliteType.Blob), new("$kind", SqliteType.Text),
                 new("$by", SqliteType.Integer), new("$line", SqliteType.Blob), new("$mark", SqliteType.Integer),
+                new("$about", SqliteType.Blob),
             ];
             insert.Parameters.AddRange(values);
+            widen = connection.CreateCommand();
+            widen.CommandText = WidenViews;
+            widen.Parameters.AddRange(new SqliteParameter[] { new("@before", SqliteType.Integer), new("@mark", SqliteType.Integer) });
         }
 
         public static Writer Open(string connectionString, int patienceSeconds, int? mostPages)
@@ -170,7 +176,7 @@ internal sealed class SqliteJournalStore : JournalStore
         public Appended Append(IReadOnlyList<ReceivedEntry> entries, int? broughtBy, CancellationToken cancellation)
         {
             using var transaction = connection.BeginTransaction(deferred: false);
-            last.Transaction = insert.Transaction = transaction;
+            last.Transaction = insert.Transaction = widen.Transaction = transaction;
             var before = Last();
             var (arrival, mark) = (before.Arrival, DrawMark());
             values[6].Value = mark;
@@ -183,9 +189,12 @@ internal sealed class SqliteJournalStore : JournalStore
                 values[2].Value = Convert.FromHexString(entry.Hash);
                 values[3].Value = entry.Kind;
                 values[5].Value = line;
+                values[7].Value = (object?)EntryTopic.Of(entry)?.ToBytes() ?? DBNull.Value;
                 arrival += insert.ExecuteNonQuery();
             }
 
+            (widen.Parameters[0].Value, widen.Parameters[1].Value) = (before.Arrival, mark);
+            widen.ExecuteNonQuery();
             transaction.Commit();
             var taken = (int)(arrival - before.Arrival);
             return new Appended(taken, entries.Count - taken, before, taken == 0 ? before : new StoreCursor(arrival, mark));
@@ -201,6 +210,7 @@ internal sealed class SqliteJournalStore : JournalStore
         {
             last.Dispose();
             insert.Dispose();
+            widen.Dispose();
             connection.Dispose();
         }
     }

@@ -41,5 +41,6 @@ public sealed record SheetSummary(
     public static string NameOf(Ledger ledger, Sheet sheet)
         => sheet.Started?.Body.Name is { Length: > 0 } name
             ? name
-            : Words.Sheets.Numbered(1 + ledger.Sheets.All.TakeWhile(other => other.Id != sheet.Id).Count());
+            : sheet.IsAnothers ? Words.Sheets.Another
+            : Words.Sheets.Numbered(1 + ledger.Sheets.All.TakeWhile(other => other.Id != sheet.Id).Count(other => !other.IsAnothers));
 }

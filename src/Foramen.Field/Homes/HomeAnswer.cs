@@ -20,6 +20,9 @@ public sealed record HomeAnswer(int Status, string Kind, string Text)
 [JsonSerializable(typeof(PairedWords))]
 [JsonSerializable(typeof(PairingCode))]
 [JsonSerializable(typeof(IReadOnlyList<HomeDevice>))]
+[JsonSerializable(typeof(WorkshopWish))]
+[JsonSerializable(typeof(Workshop))]
+[JsonSerializable(typeof(IReadOnlyList<Workshop>))]
 [JsonSerializable(typeof(PictureHashes))]
 [JsonSerializable(typeof(KeptTie))]
 internal sealed partial class HomeAnswers : JsonSerializerContext;

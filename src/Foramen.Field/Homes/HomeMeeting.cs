@@ -19,6 +19,16 @@ internal sealed class HomeMeeting(IHomeLink link, string token) : ISyncHome
         => Encoding.UTF8.GetBytes(Good(
             await link.AskAsync("GET", $"api/entries?epoch={Uri.EscapeDataString(epoch)}&after={Uri.EscapeDataString(cursor)}&most={PageEntries}", token), SyncBatch.MediaType));
 
+    /// <summary>Sees that it was done.</summary>
+    /// <exception cref="HomeRefusedException">It was not.</exception>
+    public static void Done(HomeAnswer answer)
+    {
+        if (answer.Status != 204)
+        {
+            Good(answer, "");
+        }
+    }
+
     /// <summary>The body of a good answer.</summary>
     /// <exception cref="HomeRefusedException">It is none.</exception>
     public static string Good(HomeAnswer answer, string kind)

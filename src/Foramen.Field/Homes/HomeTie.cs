@@ -24,6 +24,9 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
     private static readonly TimeSpan Often = TimeSpan.FromSeconds(30);
 
     private readonly SyncDevice device = new(session);
+
+    // Pictures that Home had not when it was last asked; they must not keep it from being asked for others.
+    private readonly HashSet<string> notThere = new(StringComparer.Ordinal);
     private (Ledger Ledger, IReadOnlyList<string> Hashes)? pictures;
     private ITimer? timer;
     private KeptTie tie = new("", 0, "", null);
@@ -35,6 +38,12 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
 
     /// <summary>Whether other devices can reach this Home.</summary>
     public bool ServesOthers { get; private set; }
+
+    /// <summary>The workshop this device is a member of; null for none.</summary>
+    public string? Workshop { get; private set; }
+
+    /// <summary>Whether workshops may be led from here.</summary>
+    public bool Leads => ServesOthers && Workshop is null && Access is HomeAccess.Own or HomeAccess.Paired;
 
     /// <summary>When both last held the same; null for never.</summary>
     public DateTimeOffset? LastMet => tie.LastMet;
@@ -133,6 +142,8 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
             await link.AskAsync("POST", "api/pair", "", "application/json", JsonSerializer.Serialize(new PairWish(code, name), HomeAnswers.Default.PairWish)), "application/json");
         var paired = JsonSerializer.Deserialize(answer, HomeAnswers.Default.PairedWords)!;
         tie = tie with { Token = paired.Token, Device = paired.Device };
+        // What it is a member of is known before anyone asks whether it may lead.
+        Workshop = paired.Workshop;
         Access = HomeAccess.Paired;
         await KeepAsync(device.Mark);
         await MeetAsync();
@@ -144,9 +155,31 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
         await link.AskAsync("DELETE", $"api/devices/{tie.Device}", tie.Token);
         tie = tie with { Token = "", Device = 0 };
         Access = HomeAccess.Needed;
+        Workshop = null;
         await KeepAsync(device.Mark);
         Changed?.Invoke();
     }
+
+    /// <summary>The workshops of this Home; for leaders.</summary>
+    /// <exception cref="HomeRefusedException">They cannot be read.</exception>
+    public async Task<IReadOnlyList<Workshop>> WorkshopsAsync()
+        => JsonSerializer.Deserialize(HomeMeeting.Good(await link.AskAsync("GET", "api/workshops", tie.Token), "application/json"), HomeAnswers.Default.IReadOnlyListWorkshop)!;
+
+    /// <summary>Opens a workshop.</summary>
+    /// <exception cref="HomeRefusedException">It did not come to that.</exception>
+    public async Task<Workshop> OpenWorkshopAsync(string name) => JsonSerializer.Deserialize(
+        HomeMeeting.Good(
+            await link.AskAsync("POST", "api/workshops", tie.Token, "application/json", JsonSerializer.Serialize(new WorkshopWish(name), HomeAnswers.Default.WorkshopWish)), "application/json"),
+        HomeAnswers.Default.Workshop)!;
+
+    /// <summary>A code for everyone who joins; the one before it is good no more.</summary>
+    /// <exception cref="HomeRefusedException">There is none.</exception>
+    public async Task<PairingCode> WorkshopCodeAsync(int id)
+        => JsonSerializer.Deserialize(HomeMeeting.Good(await link.AskAsync("POST", $"api/workshops/{id}/code", tie.Token), "application/json"), HomeAnswers.Default.PairingCode)!;
+
+    /// <summary>Ends a workshop: no member meets Home any more.</summary>
+    /// <exception cref="HomeRefusedException">It did not come to that.</exception>
+    public async Task EndWorkshopAsync(int id) => HomeMeeting.Done(await link.AskAsync("DELETE", $"api/workshops/{id}", tie.Token));
 
     /// <summary>A code for another device; at home only.</summary>
     /// <exception cref="HomeRefusedException">There is none.</exception>
@@ -158,8 +191,9 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
     public async Task<IReadOnlyList<HomeDevice>> DevicesAsync()
         => JsonSerializer.Deserialize(HomeMeeting.Good(await link.AskAsync("GET", "api/devices", tie.Token), "application/json"), HomeAnswers.Default.IReadOnlyListHomeDevice)!;
 
-    /// <summary>Takes a device's token back; at home only.</summary>
-    public async Task RemoveAsync(int id) => await link.AskAsync("DELETE", $"api/devices/{id}", tie.Token);
+    /// <summary>Takes a device's token back; at home only, a member's by every leader.</summary>
+    /// <exception cref="HomeRefusedException">It did not come to that.</exception>
+    public async Task RemoveAsync(int id) => HomeMeeting.Done(await link.AskAsync("DELETE", $"api/devices/{id}", tie.Token));
 
     /// <inheritdoc/>
     public void Dispose()
@@ -181,6 +215,7 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
         {
             var words = answer.Is("application/json") ? JsonSerializer.Deserialize(answer.Text, HomeAnswers.Default.HomeWords) : null;
             ServesOthers = words?.ServesOthers ?? false;
+            Workshop = words?.Workshop;
             Access = words switch
             {
                 _ when answer.Status == 401 => HomeAccess.Needed,
@@ -201,22 +236,32 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
     {
         var spoken = Spoken();
         var here = await link.KeptPicturesAsync(spoken);
-        foreach (var hash in spoken.Take(MostPicturesAtOnce).Except(here))
+        var missing = spoken.Except(here).ToList();
+        if (missing.TrueForAll(notThere.Contains))
+        {
+            // Asked for all of them once: from the newest again, for others may have brought them since.
+            notThere.Clear();
+        }
+
+        foreach (var hash in missing.Where(hash => !notThere.Contains(hash)).Take(MostPicturesAtOnce).ToList())
         {
             if (Running.Any(session.Ledger))
             {
                 return;
             }
 
-            await link.FetchPictureAsync(hash, tie.Token);
+            if (!await link.FetchPictureAsync(hash, tie.Token))
+            {
+                notThere.Add(hash);
+            }
         }
 
         foreach (var part in here.Chunk(1_000))
         {
-            var missing = HomeMeeting.Good(
+            var wanted = HomeMeeting.Good(
                 await link.AskAsync("POST", "api/pictures/missing", tie.Token, "application/json", JsonSerializer.Serialize(new PictureHashes(part), HomeAnswers.Default.PictureHashes)),
                 "application/json");
-            foreach (var hash in JsonSerializer.Deserialize(missing, HomeAnswers.Default.PictureHashes)!.Hashes.Take(MostPicturesAtOnce))
+            foreach (var hash in JsonSerializer.Deserialize(wanted, HomeAnswers.Default.PictureHashes)!.Hashes.Take(MostPicturesAtOnce))
             {
                 if (Running.Any(session.Ledger) || !await link.SendPictureAsync(hash, tie.Token))
                 {

@@ -4,7 +4,8 @@ namespace Foramen.Field.Homes;
 /// <param name="ForamenHome">Its protocol; 1.</param>
 /// <param name="Access">own, paired, needed, or none where it keeps no journal.</param>
 /// <param name="ServesOthers">Whether other devices can reach it.</param>
-internal sealed record HomeWords(int ForamenHome, string Access, bool ServesOthers = false);
+/// <param name="Workshop">The workshop this device is a member of; null for none.</param>
+internal sealed record HomeWords(int ForamenHome, string Access, bool ServesOthers = false, string? Workshop = null);
 
 /// <summary>A refusal of Home's.</summary>
 /// <param name="Refusal">What kind.</param>
@@ -15,8 +16,11 @@ internal sealed record HomeRefusalWords(string? Refusal, string? Sentence, int? 
 /// <summary>The wish to be paired.</summary>
 internal sealed record PairWish(string Code, string Name);
 
+/// <summary>The wish to open a workshop.</summary>
+internal sealed record WorkshopWish(string Name);
+
 /// <summary>The answer to it.</summary>
-internal sealed record PairedWords(string Token, int Device, string Name);
+internal sealed record PairedWords(string Token, int Device, string Name, string? Workshop = null);
 
 /// <summary>Hashes of pictures.</summary>
 internal sealed record PictureHashes(IReadOnlyList<string> Hashes);

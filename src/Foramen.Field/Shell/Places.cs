@@ -10,7 +10,7 @@ public static class Places
         "sheet" => Place.Sheet,
         "bench" => Place.Bench,
         "ledger" => Place.Ledger,
-        "settings" => Place.Settings,
+        "settings" or "workshop" => Place.Settings,
         _ => Place.Nowhere,
     };
 }

@@ -32,7 +32,7 @@ public static partial class Words
         public const string NoDevices = "No device is paired yet.";
         public const string Remove = "Remove";
         public const string Removed = "removed";
-        public const string LocalOnly = "Home serves this machine only. To pair phones, start it with --listen and --certificate.";
+        public const string LocalOnly = "Home serves this machine only. To pair phones, start it with --listen and --certificate, or with --address where a proxy stands before it.";
 
         public static string NotAtHome(int entries, int sheets) => sheets switch
         {
@@ -46,7 +46,9 @@ public static partial class Words
 
         public static string DeviceLastMet(string name, string when) => $"{name}: last here {when}.";
 
-        public static string Unsendable(int entries) => $"{entries} entries could not be read at home; update Home. They stay on this device.";
+        public static string Unsendable(int entries) => entries == 1
+            ? "1 entry was not taken in at home: it cannot read it, or it is about somebody else's sheet. It stays on this device."
+            : $"{entries} entries were not taken in at home: it cannot read them, or they are about somebody else's sheets. They stay on this device.";
 
         public static string Strange(int status) => $"Home answered with {status}; it may need an update.";
 

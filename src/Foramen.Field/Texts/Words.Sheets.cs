@@ -8,6 +8,7 @@ public static partial class Words
         public const string Title = "Sheet";
         public const string None = "No sheet in hand. A sheet is one piece of paper and all that happens to it.";
         public const string Start = "New sheet";
+        public const string Another = "Somebody else's sheet";
         public const string Running = "Running";
         public const string InHand = "In hand";
         public const string Camera = "Camera";

@@ -1,10 +1,6 @@
-using System.Net.NetworkInformation;
-using System.Net.Sockets;
 using Foramen.Engine.Quantities;
 using Foramen.Home.Access;
 using Foramen.Storage;
-using Microsoft.AspNetCore.Http.Extensions;
-using QRCoder;
 
 namespace Foramen.Home.Api;
 
@@ -28,26 +24,7 @@ internal static class PairingApi
     private static async Task CodeAsync(HttpContext context, PairingCodes codes, HomeOptions options)
     {
         var (code, until) = codes.Open();
-        // The code stands behind the number sign, which browsers do not send: it reaches no log on the way.
-        var address = $"{options.Address?.ToString() ?? UriHelper.BuildAbsolute(context.Request.Scheme, HostFor(context.Request.Host))}settings#pair={code}";
-        using var generator = new QRCodeGenerator();
-        using var data = generator.CreateQrCode(address, QRCodeGenerator.ECCLevel.M);
-        using var svg = new SvgQRCode(data);
-        await context.Response.WriteAsJsonAsync(new CodeBody(code, until, address, svg.GetGraphic(6)), HomeJson.Default.CodeBody, cancellationToken: context.RequestAborted);
-    }
-
-    // Whoever sits at home has opened it by a name that leads nowhere from a phone.
-    private static HostString HostFor(HostString asked)
-    {
-        if (asked.Host is not ("localhost" or "127.0.0.1" or "[::1]"))
-        {
-            return asked;
-        }
-
-        var own = NetworkInterface.GetAllNetworkInterfaces().Where(one => one.OperationalStatus == OperationalStatus.Up && one.NetworkInterfaceType != NetworkInterfaceType.Loopback)
-            .SelectMany(one => one.GetIPProperties().UnicastAddresses).Select(one => one.Address)
-            .FirstOrDefault(address => address.AddressFamily == AddressFamily.InterNetwork);
-        return own is null ? asked : asked.Port is { } port ? new HostString(own.ToString(), port) : new HostString(own.ToString());
+        await context.Response.WriteAsJsonAsync(QrCode.Of(context, options, "settings", "pair", code, until), HomeJson.Default.CodeBody, cancellationToken: context.RequestAborted);
     }
 
     private static async Task PairAsync(HttpContext context, JournalStore store, PairingCodes codes, TimeProvider time)
@@ -60,7 +37,7 @@ internal static class PairingApi
             throw new RefusalException($"Give the device a name of 1 to {DeviceRegister.MaxNameLength} characters.");
         }
 
-        switch (codes.Use(asked.Code ?? ""))
+        switch (codes.Use(asked.Code ?? "", out var workshop))
         {
             case CodeAnswer.TooOften:
                 await Refusal.WriteAsync(context, StatusCodes.Status429TooManyRequests, "busy", "Too many codes were tried; wait a minute.");
@@ -70,22 +47,24 @@ internal static class PairingApi
                 return;
         }
 
-        var (device, token) = await store.Devices.AddAsync(name, time.GetUtcNow(), context.RequestAborted);
-        await context.Response.WriteAsJsonAsync(new PairBody(token, device.Id, device.Name), HomeJson.Default.PairBody, cancellationToken: context.RequestAborted);
+        var (device, token) = await store.Devices.AddAsync(name, time.GetUtcNow(), workshop, context.RequestAborted);
+        var joined = workshop is { } id ? await store.Workshops.FindAsync(id, context.RequestAborted) : null;
+        await context.Response.WriteAsJsonAsync(new PairBody(token, device.Id, device.Name, joined?.Name), HomeJson.Default.PairBody, cancellationToken: context.RequestAborted);
     }
 
     private static async Task ListAsync(HttpContext context, JournalStore store)
     {
         var devices = await store.Devices.AllAsync(context.RequestAborted);
         await context.Response.WriteAsJsonAsync(
-            (IReadOnlyList<DeviceBody>)[.. devices.Select(one => new DeviceBody(one.Id, one.Name, one.PairedAt, one.LastMet, one.Revoked))],
+            (IReadOnlyList<DeviceBody>)[.. devices.Where(one => one.WorkshopId is null).Select(DeviceBody.Of)],
             HomeJson.Default.IReadOnlyListDeviceBody, cancellationToken: context.RequestAborted);
     }
 
-    // A device may leave by itself; only at home may another be sent away.
+    // A device may leave by itself; a leader may send a member away; only at home may a device of the household be sent away.
     private static async Task RevokeAsync(HttpContext context, JournalStore store, int id, TimeProvider time)
     {
-        if (Caller.Of(context).Device is { } self && self.Id != id)
+        var caller = Caller.Of(context);
+        if (caller.Device is { } self && self.Id != id && !(caller.Leads && await store.Devices.IsMemberAsync(id, context.RequestAborted)))
         {
             await Refusal.WriteAsync(context, StatusCodes.Status403Forbidden, "failed", "A device may only remove itself.");
             return;

@@ -8,9 +8,16 @@ internal static class StateApi
 {
     public static void MapTo(IEndpointRouteBuilder routes, JournalStore? store, HomeOptions options)
     {
-        routes.MapGet("/api/home", (HttpContext context) => context.Response.WriteAsJsonAsync(
-            new HomeBody(1, AccessOf(context, store), !options.LoopbackOnly, CallerOf(context)?.Device?.Name), HomeJson.Default.HomeBody, cancellationToken: context.RequestAborted));
+        routes.MapGet("/api/home", (HttpContext context) => Refusal.GuardAsync(context, () => HomeAsync(context, store, options)));
         routes.MapGet("/health", (HttpContext context) => HealthAsync(context, store));
+    }
+
+    private static async Task HomeAsync(HttpContext context, JournalStore? store, HomeOptions options)
+    {
+        var device = CallerOf(context)?.Device;
+        var workshop = device?.WorkshopId is { } id && store is not null ? await store.Workshops.FindAsync(id, context.RequestAborted) : null;
+        await context.Response.WriteAsJsonAsync(
+            new HomeBody(1, AccessOf(context, store), options.ServesOthers, device?.Name, workshop?.Name), HomeJson.Default.HomeBody, cancellationToken: context.RequestAborted);
     }
 
     private static Caller? CallerOf(HttpContext context) => context.Items.TryGetValue(typeof(Caller), out var caller) ? (Caller?)caller : null;

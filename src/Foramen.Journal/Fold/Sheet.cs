@@ -15,6 +15,16 @@ public sealed record Sheet
     /// <summary>Whether its beginning was declared void and not said again: not to be shown among the sheets.</summary>
     public bool Withdrawn => Started is null && StartVoided;
 
+    /// <summary>
+    /// Whether it is only known here by the bottle it went through: somebody else's sheet out of a workshop's bottle. It counts for the bottle and is not shown among the sheets.
+    /// </summary>
+    public bool IsAnothers => (Developed ?? (object?)Fixed) is not null
+        && this is
+        {
+            Started: null, StartVoided: false, Photograph: null, Frame: null, Tones.IsEmpty: true, Plan: null, Flashes.IsEmpty: true,
+            HoleEvents.IsEmpty: true, Baths.IsEmpty: true, Judgement: null, Scans.IsEmpty: true,
+        };
+
     /// <summary>The photograph of the subject, the last one added.</summary>
     public Stamped<PhotographAdded>? Photograph { get; init; }
 

@@ -60,9 +60,9 @@ public sealed record LedgerRow
     /// <summary>What was noted of the judgement, or of the sheet.</summary>
     public string? Note { get; init; }
 
-    /// <summary>All sheets of a ledger that were not withdrawn, oldest first.</summary>
+    /// <summary>All sheets of a ledger that were not withdrawn and are not somebody else's, oldest first.</summary>
     public static IReadOnlyList<LedgerRow> All(Ledger ledger)
-        => [.. ledger.Sheets.All.Select((sheet, index) => (sheet, index)).Where(pair => !pair.sheet.Withdrawn).Select(pair => Of(ledger, pair.sheet, pair.index + 1))];
+        => [.. ledger.Sheets.All.Where(sheet => !sheet.IsAnothers).Select((sheet, index) => (sheet, index)).Where(pair => !pair.sheet.Withdrawn).Select(pair => Of(ledger, pair.sheet, pair.index + 1))];
 
     /// <summary>One sheet of a ledger.</summary>
     public static LedgerRow Of(Ledger ledger, Sheet sheet) => Of(ledger, sheet, 1 + ledger.Sheets.All.TakeWhile(other => other.Id != sheet.Id).Count());

@@ -1,3 +1,4 @@
+using Foramen.Journal.Bodies;
 using Microsoft.EntityFrameworkCore;
 
 namespace Foramen.Storage.Model;
@@ -10,6 +11,10 @@ internal abstract class HomeContext(DbContextOptions options) : DbContext(option
     public DbSet<StoredFact> Facts => Set<StoredFact>();
 
     public DbSet<StoredDevice> Devices => Set<StoredDevice>();
+
+    public DbSet<StoredWorkshop> Workshops => Set<StoredWorkshop>();
+
+    public DbSet<StoredOwnSheet> OwnSheets => Set<StoredOwnSheet>();
 
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
@@ -24,7 +29,10 @@ internal abstract class HomeContext(DbContextOptions options) : DbContext(option
             entry.Property(one => one.Kind).HasColumnName("kind").HasMaxLength(64);
             entry.Property(one => one.BroughtBy).HasColumnName("brought_by");
             entry.Property(one => one.Line).HasColumnName("line");
+            entry.Property(one => one.About).HasColumnName("about");
             entry.HasIndex(one => new { one.EntryId, one.Hash }).IsUnique().HasDatabaseName("entry_identity");
+            // Only what is looked for by its topic; most entries cost no second index.
+            entry.HasIndex(one => one.About).HasFilter($"kind in ('{EntryKind.EntryVoided}', '{EntryKind.EntryAmended}', '{EntryKind.SheetStarted}')").HasDatabaseName("entry_about");
         });
         modelBuilder.Entity<StoredFact>(fact =>
         {
@@ -43,7 +51,27 @@ internal abstract class HomeContext(DbContextOptions options) : DbContext(option
             device.Property(one => one.PairedAtUnixMilliseconds).HasColumnName("paired_at");
             device.Property(one => one.LastMetUnixMilliseconds).HasColumnName("last_met");
             device.Property(one => one.RevokedAtUnixMilliseconds).HasColumnName("revoked_at");
+            device.Property(one => one.WorkshopId).HasColumnName("workshop_id");
+            device.Property(one => one.View).HasColumnName("view").HasDefaultValue(0);
+            device.HasOne<StoredWorkshop>().WithMany().HasForeignKey(one => one.WorkshopId).OnDelete(DeleteBehavior.Restrict);
             device.HasIndex(one => one.TokenHash).IsUnique().HasDatabaseName("device_token");
+        });
+        modelBuilder.Entity<StoredWorkshop>(workshop =>
+        {
+            workshop.ToTable("workshop");
+            workshop.HasKey(one => one.Id);
+            workshop.Property(one => one.Id).HasColumnName("id");
+            workshop.Property(one => one.Name).HasColumnName("name").HasMaxLength(100);
+            workshop.Property(one => one.OpenedAtUnixMilliseconds).HasColumnName("opened_at");
+            workshop.Property(one => one.EndedAtUnixMilliseconds).HasColumnName("ended_at");
+        });
+        modelBuilder.Entity<StoredOwnSheet>(own =>
+        {
+            own.ToTable("own_sheet");
+            own.HasKey(one => new { one.DeviceId, one.Sheet });
+            own.Property(one => one.DeviceId).HasColumnName("device_id");
+            own.Property(one => one.Sheet).HasColumnName("sheet");
+            own.HasOne<StoredDevice>().WithMany().HasForeignKey(one => one.DeviceId).OnDelete(DeleteBehavior.Restrict);
         });
     }
 }

@@ -17,4 +17,10 @@ internal sealed class StoredDevice
 
     /// <summary>When its token was taken back; null while it holds.</summary>
     public long? RevokedAtUnixMilliseconds { get; set; }
+
+    /// <summary>The workshop it joined; null for a device of the household, which sees everything. Never changes: who joins or leaves is entered anew.</summary>
+    public int? WorkshopId { get; set; }
+
+    /// <summary>How often what a member may see has grown backwards, so that it must compare everything anew.</summary>
+    public int View { get; set; }
 }

@@ -24,6 +24,9 @@ internal sealed class StoredEntry
     /// <summary>Which paired device brought it first; null where it came from this machine.</summary>
     public int? BroughtBy { get; set; }
 
+    /// <summary>What it is about, 16 bytes: the entry that it voids or amends, else the sheet that it speaks of; null where there is neither.</summary>
+    public byte[]? About { get; set; }
+
     /// <summary>The line in UTF-8, without its end.</summary>
     public required byte[] Line { get; set; }
 }

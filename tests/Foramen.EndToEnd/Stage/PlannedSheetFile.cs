@@ -11,11 +11,15 @@ internal sealed class PlannedSheetFile
     private static readonly DateTimeOffset Morning = new(2026, 5, 3, 9, 0, 0, TimeSpan.FromHours(2));
 
     private readonly List<Entry> entries = [];
-    private readonly Ulid camera = Id(1);
-    private readonly Ulid paper = Id(2);
+    private readonly byte person;
+    private readonly Ulid camera;
+    private readonly Ulid paper;
 
-    public PlannedSheetFile()
+    /// <param name="person">Whose file it is: different people's name different things.</param>
+    public PlannedSheetFile(byte person = 0)
     {
+        this.person = person;
+        (camera, paper) = (Id(1), Id(2));
         Add(Morning, new CameraDefined
         {
             Camera = camera,
@@ -47,7 +51,7 @@ internal sealed class PlannedSheetFile
     /// <summary>The file.</summary>
     public byte[] Write() => JournalFile.Write(entries);
 
-    private static Ulid Id(int number) => Ulid.From(Morning, [0, 0, 0, 0, 0, 0, 0, 0, (byte)(number / 256), (byte)number]);
+    private Ulid Id(int number) => Ulid.From(Morning, [person, 0, 0, 0, 0, 0, 0, 0, (byte)(number / 256), (byte)number]);
 
-    private void Add(DateTimeOffset at, EntryBody body) => entries.Add(Entry.Create(Id(1000 + entries.Count), DeviceId.Parse("journey"), entries.Count + 1, at, body));
+    private void Add(DateTimeOffset at, EntryBody body) => entries.Add(Entry.Create(Id(1000 + entries.Count), DeviceId.Parse($"journey{person}"), entries.Count + 1, at, body));
 }

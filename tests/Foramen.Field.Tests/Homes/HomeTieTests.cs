@@ -123,4 +123,34 @@ public sealed class HomeTieTests : IDisposable
         page.WaitForAssertion(() => Assert.Equal("ABCDE12345", page.Find("#home .code").TextContent));
         Assert.StartsWith("data:image/svg+xml;base64,", page.Find("#home img").GetAttribute("src"), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task Older_pictures_are_fetched_too_also_where_home_lacks_newer_ones()
+    {
+        var sheet = await context.LoadedSheetAsync();
+        var hashes = Enumerable.Range(0, 70).Select(i => $"{i:x64}").ToList();
+        foreach (var hash in hashes)
+        {
+            await context.Session.AppendAsync(new PhotographAdded { Sheet = sheet.Id, ContentHash = hash, MediaType = "image/jpeg", WidthPixels = 640, HeightPixels = 512 });
+        }
+
+        // The newest thirty are nowhere yet, ten are here, the thirty oldest are at home.
+        context.Home.Kept = [.. hashes[30..40]];
+        context.Home.Pictures.UnionWith(hashes[..40]);
+        await context.Tie.StartAsync();
+        for (var i = 0; i < 4; i++)
+        {
+            await context.Tie.MeetAsync();
+        }
+
+        Assert.Equal(hashes[..40], context.Home.Kept.Order(StringComparer.Ordinal));
+        // Another device brings the rest to Home.
+        context.Home.Pictures.UnionWith(hashes);
+        for (var i = 0; i < 6; i++)
+        {
+            await context.Tie.MeetAsync();
+        }
+
+        Assert.Equal(hashes, context.Home.Kept.Order(StringComparer.Ordinal));
+    }
 }

@@ -81,14 +81,14 @@ public abstract class JournalStoreTests : IAsyncLifetime
             var cursor = "";
             for (var more = true; more;)
             {
-                var page = await Store.ReadAsync(Store.Epoch, cursor, limits, Cancellation);
+                var page = await Store.ReadAsync(Store.Epoch, cursor, limits, cancellation: Cancellation);
                 Assert.Equal(cursor, page.From.ToString());
                 read.AddRange(page.Lines.Select(line => EntryLine.Read(line).Hash));
                 (cursor, more) = (page.Next.ToString(), page.More);
             }
 
             Assert.Equal(Writing.Batch("phone", 1, 91).Select(one => one.Entry.Hash), read);
-            Assert.Empty((await Store.ReadAsync(Store.Epoch, cursor, limits, Cancellation)).Lines);
+            Assert.Empty((await Store.ReadAsync(Store.Epoch, cursor, limits, cancellation: Cancellation)).Lines);
         }
     }
 
@@ -195,7 +195,7 @@ public abstract class JournalStoreTests : IAsyncLifetime
     public async Task A_device_is_known_by_its_token_until_it_is_taken_back_and_the_token_is_not_kept()
     {
         var now = new DateTimeOffset(2026, 5, 3, 12, 0, 0, TimeSpan.Zero);
-        var (device, token) = await Store.Devices.AddAsync(" my phone ", now, Cancellation);
+        var (device, token) = await Store.Devices.AddAsync(" my phone ", now, cancellation: Cancellation);
         Assert.Equal("my phone", device.Name);
         // 256 bits in base 64 without padding (RFC 4648): 43 characters.
         Assert.Equal(43, token.Length);

@@ -53,11 +53,23 @@ namespace Foramen.Storage.Migrations.Postgres
                         .HasColumnType("bytea")
                         .HasColumnName("token_hash");
 
+                    b.Property<int>("View")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasDefaultValue(0)
+                        .HasColumnName("view");
+
+                    b.Property<int?>("WorkshopId")
+                        .HasColumnType("integer")
+                        .HasColumnName("workshop_id");
+
                     b.HasKey("Id");
 
                     b.HasIndex("TokenHash")
                         .IsUnique()
                         .HasDatabaseName("device_token");
+
+                    b.HasIndex("WorkshopId");
 
                     b.ToTable("device", (string)null);
                 });
@@ -67,6 +79,10 @@ namespace Foramen.Storage.Migrations.Postgres
                     b.Property<long>("Arrival")
                         .HasColumnType("bigint")
                         .HasColumnName("arrival");
+
+                    b.Property<byte[]>("About")
+                        .HasColumnType("bytea")
+                        .HasColumnName("about");
 
                     b.Property<int?>("BroughtBy")
                         .HasColumnType("integer")
@@ -99,6 +115,10 @@ namespace Foramen.Storage.Migrations.Postgres
 
                     b.HasKey("Arrival");
 
+                    b.HasIndex("About")
+                        .HasDatabaseName("entry_about")
+                        .HasFilter("kind in ('entry.voided', 'entry.amended', 'sheet.started')");
+
                     b.HasIndex("EntryId", "Hash")
                         .IsUnique()
                         .HasDatabaseName("entry_identity");
@@ -121,6 +141,66 @@ namespace Foramen.Storage.Migrations.Postgres
                     b.HasKey("Name");
 
                     b.ToTable("fact", (string)null);
+                });
+
+            modelBuilder.Entity("Foramen.Storage.Model.StoredOwnSheet", b =>
+                {
+                    b.Property<int>("DeviceId")
+                        .HasColumnType("integer")
+                        .HasColumnName("device_id");
+
+                    b.Property<byte[]>("Sheet")
+                        .HasColumnType("bytea")
+                        .HasColumnName("sheet");
+
+                    b.HasKey("DeviceId", "Sheet");
+
+                    b.ToTable("own_sheet", (string)null);
+                });
+
+            modelBuilder.Entity("Foramen.Storage.Model.StoredWorkshop", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasColumnName("id");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<long?>("EndedAtUnixMilliseconds")
+                        .HasColumnType("bigint")
+                        .HasColumnName("ended_at");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("character varying(100)")
+                        .HasColumnName("name");
+
+                    b.Property<long>("OpenedAtUnixMilliseconds")
+                        .HasColumnType("bigint")
+                        .HasColumnName("opened_at");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("workshop", (string)null);
+                });
+
+            modelBuilder.Entity("Foramen.Storage.Model.StoredDevice", b =>
+                {
+                    b.HasOne("Foramen.Storage.Model.StoredWorkshop", null)
+                        .WithMany()
+                        .HasForeignKey("WorkshopId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Foramen.Storage.Model.StoredOwnSheet", b =>
+                {
+                    b.HasOne("Foramen.Storage.Model.StoredDevice", null)
+                        .WithMany()
+                        .HasForeignKey("DeviceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 #pragma warning restore 612, 618
         }

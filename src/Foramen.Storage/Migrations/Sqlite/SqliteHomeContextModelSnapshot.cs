@@ -46,11 +46,23 @@ namespace Foramen.Storage.Migrations.Sqlite
                         .HasColumnType("BLOB")
                         .HasColumnName("token_hash");
 
+                    b.Property<int>("View")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(0)
+                        .HasColumnName("view");
+
+                    b.Property<int?>("WorkshopId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("workshop_id");
+
                     b.HasKey("Id");
 
                     b.HasIndex("TokenHash")
                         .IsUnique()
                         .HasDatabaseName("device_token");
+
+                    b.HasIndex("WorkshopId");
 
                     b.ToTable("device", (string)null);
                 });
@@ -60,6 +72,10 @@ namespace Foramen.Storage.Migrations.Sqlite
                     b.Property<long>("Arrival")
                         .HasColumnType("INTEGER")
                         .HasColumnName("arrival");
+
+                    b.Property<byte[]>("About")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("about");
 
                     b.Property<int?>("BroughtBy")
                         .HasColumnType("INTEGER")
@@ -92,6 +108,10 @@ namespace Foramen.Storage.Migrations.Sqlite
 
                     b.HasKey("Arrival");
 
+                    b.HasIndex("About")
+                        .HasDatabaseName("entry_about")
+                        .HasFilter("kind in ('entry.voided', 'entry.amended', 'sheet.started')");
+
                     b.HasIndex("EntryId", "Hash")
                         .IsUnique()
                         .HasDatabaseName("entry_identity");
@@ -114,6 +134,64 @@ namespace Foramen.Storage.Migrations.Sqlite
                     b.HasKey("Name");
 
                     b.ToTable("fact", (string)null);
+                });
+
+            modelBuilder.Entity("Foramen.Storage.Model.StoredOwnSheet", b =>
+                {
+                    b.Property<int>("DeviceId")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("device_id");
+
+                    b.Property<byte[]>("Sheet")
+                        .HasColumnType("BLOB")
+                        .HasColumnName("sheet");
+
+                    b.HasKey("DeviceId", "Sheet");
+
+                    b.ToTable("own_sheet", (string)null);
+                });
+
+            modelBuilder.Entity("Foramen.Storage.Model.StoredWorkshop", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("id");
+
+                    b.Property<long?>("EndedAtUnixMilliseconds")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ended_at");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(100)
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.Property<long>("OpenedAtUnixMilliseconds")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("opened_at");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("workshop", (string)null);
+                });
+
+            modelBuilder.Entity("Foramen.Storage.Model.StoredDevice", b =>
+                {
+                    b.HasOne("Foramen.Storage.Model.StoredWorkshop", null)
+                        .WithMany()
+                        .HasForeignKey("WorkshopId")
+                        .OnDelete(DeleteBehavior.Restrict);
+                });
+
+            modelBuilder.Entity("Foramen.Storage.Model.StoredOwnSheet", b =>
+                {
+                    b.HasOne("Foramen.Storage.Model.StoredDevice", null)
+                        .WithMany()
+                        .HasForeignKey("DeviceId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
                 });
 #pragma warning restore 612, 618
         }
