@@ -19,10 +19,11 @@ internal static class HoleScans
         var text = new StringBuilder();
         text.AppendLine("# Hole: measured");
         text.AppendLine();
-        text.AppendLine(CultureInfo.InvariantCulture, $"{DateTime.UtcNow:yyyy-MM-dd}, {ResultTable.Processor()}, {Environment.ProcessorCount} threads, .NET {Environment.Version}, `bench/run hole`; medians of {Rounds} rounds taken in turns, load average at the start {ResultTable.LoadAverage()}; only ratios mean anything elsewhere.");
+        text.AppendLine(CultureInfo.InvariantCulture, $"{DateTime.UtcNow:yyyy-MM-dd}, {MarkRows.Machine}, `bench/run hole`; medians of {Rounds} rounds taken in turns, load average at the start {MarkRows.Load}; only ratios mean anything elsewhere.");
         text.AppendLine();
         text.AppendLine("| 100-megapixel scan, a hole 74 pixels wide in it | decoded and measured | decoding alone | ratio | should be | diameter found |");
         text.AppendLine("| --- | --- | --- | --- | --- | --- |");
+        var marks = new MarkRows(MarkRows.Machine, MarkRows.Load);
         var file = Path.GetTempFileName();
         try
         {
@@ -32,7 +33,7 @@ internal static class HoleScans
             })
             {
                 File.WriteAllBytes(file, Encoded(format, colour));
-                text.AppendLine(Row(name, file));
+                text.AppendLine(Row(marks, name, file));
             }
         }
         finally
@@ -40,10 +41,10 @@ internal static class HoleScans
             File.Delete(file);
         }
 
-        return text.ToString();
+        return text.Append(marks).ToString();
     }
 
-    private static string Row(string name, string file)
+    private static string Row(MarkRows marks, string name, string file)
     {
         var (whole, alone) = (new double[Rounds], new double[Rounds]);
         var found = 0.0;
@@ -56,6 +57,7 @@ internal static class HoleScans
 
         Array.Sort(whole);
         Array.Sort(alone);
+        marks.Add("hole.scan", $"{name}", $"{whole[Rounds / 2] * 1000:0} ms", $"{alone[Rounds / 2] * 1000:0} ms", $"{whole[Rounds / 2] / alone[Rounds / 2]:0.00}");
         return string.Create(
             CultureInfo.InvariantCulture,
             $"| {name} | {whole[Rounds / 2] * 1000:0} ms | {alone[Rounds / 2] * 1000:0} ms | {whole[Rounds / 2] / alone[Rounds / 2]:0.00} | ≤ 1.5 | {found:0.00} of {2 * Radius:0.00} pixels |");

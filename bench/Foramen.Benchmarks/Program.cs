@@ -36,6 +36,22 @@ if (args is ["hole", var holeInto])
     return 0;
 }
 
+if (args is ["learn", var learnInto])
+{
+    var learned = LearnTime.Measure();
+    Console.WriteLine(learned);
+    File.WriteAllText(learnInto, learned);
+    return 0;
+}
+
+if (args is ["rehearsal", var rehearsalInto])
+{
+    var rehearsed = RehearsalTable.Measure();
+    Console.WriteLine(rehearsed);
+    File.WriteAllText(rehearsalInto, rehearsed);
+    return 0;
+}
+
 // In this process, because rebuilding for each case takes longer than measuring it; seven rounds after three to warm up give a steady median.
 var job = Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(3).WithIterationCount(7);
 var config = ManualConfig.CreateEmpty()

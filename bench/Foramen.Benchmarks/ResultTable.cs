@@ -16,37 +16,41 @@ internal static class ResultTable
         var text = new StringBuilder();
         text.AppendLine("# Predicted print: measured");
         text.AppendLine();
-        text.AppendLine(CultureInfo.InvariantCulture, $"{DateTime.UtcNow:yyyy-MM-dd}, {Processor()}, {Environment.ProcessorCount} threads, {RuntimeInformation.FrameworkDescription}, {RuntimeInformation.OSDescription}.");
-        text.AppendLine("Medians of one run of `bench/run`, load average at its end " + LoadAverage() + "; only ratios mean anything on another machine.");
+        text.AppendLine(CultureInfo.InvariantCulture, $"{DateTime.UtcNow:yyyy-MM-dd}, {MarkRows.Machine}, {RuntimeInformation.OSDescription}.");
+        text.AppendLine("Medians of one run of `bench/run`, load average at its end " + MarkRows.Load + "; only ratios mean anything on another machine.");
         text.AppendLine();
         text.AppendLine("| what | ours | against | ratio | should be |");
         text.AppendLine("| --- | --- | --- | --- | --- |");
+        var marks = new MarkRows(MarkRows.Machine, MarkRows.Load);
         foreach (var half in new[] { 4, 5, 7, 10 })
         {
             var ours = Median(convolution, nameof(ConvolutionBenchmarks.KernelConvolved), half);
             var theirs = Median(convolution, nameof(ConvolutionBenchmarks.Filter2D), half);
             Row(text, $"spot {(2 * half) + 1}×{(2 * half) + 1} over 1600×1270 floats, against OpenCV `Filter2D`", Milliseconds(ours), Milliseconds(theirs), ours / theirs, "≤ 1");
+            marks.Add("print.spot", $"{(2 * half) + 1}×{(2 * half) + 1} over 1600×1270 floats", $"{ours / 1e6:0.0} ms", $"{theirs / 1e6:0.0} ms", $"{ours / theirs:0.00}");
         }
 
         var decode = Median(print, nameof(PrintBenchmarks.DecodeAlone), null);
         var whole = Median(print, nameof(PrintBenchmarks.PhotographToPrint), null);
         Row(text, "12 MP JPEG to a 1600-pixel print as PNG, against decoding that JPEG alone", Milliseconds(whole), Milliseconds(decode), whole / decode, "≤ 1.5");
         Row(text, "peak memory of that job, against the decoded photograph's 48 MB", Megabytes(printPeak), Megabytes(DecodedBytes), printPeak / DecodedBytes, "≤ 6");
+        marks.Add("print.time", $"decode to PNG", $"{whole / 1e6:0.0} ms", $"{decode / 1e6:0.0} ms", $"{whole / decode:0.00}");
+        marks.Add("print.memory", $"in a process of its own", $"{printPeak / 1e6:0} MB", $"{DecodedBytes / 1e6:0} MB", $"{printPeak / DecodedBytes:0.00}");
         Row(text, "(peak memory of decoding alone)", Megabytes(decodePeak), Megabytes(DecodedBytes), decodePeak / DecodedBytes, "");
         text.AppendLine();
         text.AppendLine("Growth with pixels, milliseconds, and the slope of lg time over lg pixels by least squares (1 is linear; should be ≤ 1.1):");
         text.AppendLine();
         text.AppendLine("| | 1.5 MP | 3 MP | 6 MP | 12 MP | 24 MP | slope |");
         text.AppendLine("| --- | --- | --- | --- | --- | --- | --- |");
-        Growth(text, "photograph grows, print 1600 pixels", growth, nameof(GrowthBenchmarks.PhotographGrows));
-        Growth(text, "photograph and print grow together", growth, nameof(GrowthBenchmarks.PhotographAndPrintGrow));
-        return text.ToString();
+        Growth(text, marks, "photograph grows, print 1600 pixels", growth, nameof(GrowthBenchmarks.PhotographGrows));
+        Growth(text, marks, "photograph and print grow together", growth, nameof(GrowthBenchmarks.PhotographAndPrintGrow));
+        return text.Append(marks).ToString();
     }
 
     private static void Row(StringBuilder text, string what, string ours, string against, double ratio, string goal)
         => text.AppendLine(CultureInfo.InvariantCulture, $"| {what} | {ours} | {against} | {ratio:0.00} | {goal} |");
 
-    private static void Growth(StringBuilder text, string what, Summary summary, string method)
+    private static void Growth(StringBuilder text, MarkRows marks, string what, Summary summary, string method)
     {
         double[] sizes = [1.5, 3, 6, 12, 24];
         var times = Array.ConvertAll(sizes, size => Median(summary, method, size));
@@ -60,6 +64,7 @@ internal static class ResultTable
         }
 
         text.AppendLine(CultureInfo.InvariantCulture, $"| {what} | {string.Join(" | ", times.Select(time => (time / 1e6).ToString("0", CultureInfo.InvariantCulture)))} | {over / under:0.00} |");
+        marks.Add("print.growth", $"{what}, 1.5 to 24 MP", $"", $"", $"{over / under:0.00}");
     }
 
     internal static double Median(Summary summary, string method, object? parameter)
@@ -73,17 +78,4 @@ internal static class ResultTable
     private static string Milliseconds(double nanoseconds) => string.Create(CultureInfo.InvariantCulture, $"{nanoseconds / 1e6:0.0} ms");
 
     private static string Megabytes(double bytes) => string.Create(CultureInfo.InvariantCulture, $"{bytes / 1e6:0} MB");
-
-    internal static string Processor()
-    {
-        const string Facts = "/proc/cpuinfo";
-        var line = File.Exists(Facts) ? File.ReadLines(Facts).FirstOrDefault(one => one.StartsWith("model name", StringComparison.Ordinal)) : null;
-        return line?.Split(':')[1].Trim() ?? RuntimeInformation.ProcessArchitecture.ToString();
-    }
-
-    internal static string LoadAverage()
-    {
-        const string Load = "/proc/loadavg";
-        return File.Exists(Load) ? File.ReadAllText(Load).Split(' ')[0] : "unknown";
-    }
 }

@@ -40,7 +40,10 @@ internal static class SunYear
         text.AppendLine(CultureInfo.InvariantCulture, $"| {Minutes} positions of the Sun, a year of minutes, against npm `astronomy-engine` 2.1.19 | {mean * 1000:0} ms (with refraction) | {theirs * 1000:0} ms (without) | {mean / theirs:0.000} | 0.1 at most |");
         text.AppendLine(CultureInfo.InvariantCulture, $"| largest distance between the two, {compared} positions, without refraction | {worst:0.0000}° | | | 0.01° at most |");
         text.AppendLine(CultureInfo.InvariantCulture, $"| a year's {windows} windows of one place (sun on the facade, not in the picture, one obstacle, exposure under four minutes) | {year * 1000:0.0} ms | | | |");
-        return text.ToString();
+        var marks = new MarkRows(MarkRows.Machine, MarkRows.Load);
+        marks.Add("sun.year", $"{Minutes} positions, with refraction against without", $"{mean * 1000:0} ms", $"{theirs * 1000:0} ms", $"{mean / theirs:0.000}");
+        marks.Add("sun.distance", $"{compared} positions, without refraction", $"", $"", $"{worst:0.0000} °");
+        return text.Append(marks).ToString();
     }
 
     private static int Windows()

@@ -70,5 +70,13 @@ Line($"| a strip of twelve patches fitted with covariance, from the touch to the
 Line($"| all of Chromium while the tally runs, part of one core | {100 * tally:0.0} % | |");
 Line($"| all of Chromium with an empty page | {100 * idle:0.0} % | |");
 Line($"| the tally's own cost | {100 * (tally - idle):0.0} % | < 2 % |");
-Console.Write(text);
+var marks = new MarkRows($"{Environment.ProcessorCount} threads, headless Chromium {browser.Version}", load);
+var (field, empty) = (starts[^1], starts[0]);
+marks.Add("field.start", $"median of {field.Milliseconds.Count} in turns", $"{field.MedianMilliseconds:0} ms", $"{empty.MedianMilliseconds:0} ms", $"{field.MedianMilliseconds / empty.MedianMilliseconds:0.00}");
+marks.Add("field.transfer", $"bytes over the wire for one cold start", $"{field.TransferBytes / 1000.0:0} kB", $"{empty.TransferBytes / 1000.0:0} kB", $"{(double)field.TransferBytes / empty.TransferBytes:0.00}");
+marks.Add("field.slider", $"{repaints.Width}×{repaints.Height} print, median", $"{At(0.5):0.0} ms", $"", $"{At(0.5):0.0} ms");
+marks.Add("field.year", $"from the touch to the chart, median", $"{year:0} ms", $"", $"{year:0} ms");
+marks.Add("field.tally", $"all of Chromium less the same with an empty page", $"{100 * tally:0.0} %", $"{100 * idle:0.0} %", $"{100 * (tally - idle):0.0} %");
+marks.Add("field.strip", $"twelve patches, from the touch to curve and band drawn, median", $"{strip:0} ms", $"", $"{strip:0} ms");
+Console.Write(text.Append(marks));
 return 0;

@@ -21,7 +21,7 @@ var homeTests = Built("tests/Foramen.Home.Tests");
 var folder = Directory.CreateTempSubdirectory("foramen-bench-").FullName;
 var text = new StringBuilder();
 void Line(FormattableString line) => text.AppendLine(line.ToString(CultureInfo.InvariantCulture));
-string Load() => File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Split(' ')[0] : "unknown";
+static string Load() => MarkRows.Load;
 var loadBefore = Load();
 
 await Console.Error.WriteLineAsync("Appends…");
@@ -104,6 +104,18 @@ foreach (var (what, total, failed) in others)
     Line($"| {what} | {total} | {failed} |");
 }
 
+var marks = new MarkRows(MarkRows.Machine, Load());
+foreach (var one in appends)
+{
+    marks.Add("home.append", $"batches of {one.Batch}", $"{one.OursPerSecond:0} entries/s", $"{one.RawPerSecond:0} entries/s", $"{one.Ratio:0.00}");
+}
+
+marks.Add("home.start", $"{growth[^1].Entries} entries, worst of 3", $"{growth[^1].FirstPageSeconds:0.00} s", $"", $"{growth[^1].FirstPageSeconds:0.00} s");
+marks.Add("home.phones", $"{onSqlite.Phones} phones, SQLite", $"", $"", $"{onSqlite.Failed}");
+marks.Add("home.phones", $"{onPostgres.Phones} phones, PostgreSQL", $"", $"", $"{onPostgres.Failed}");
+marks.Add("home.growth", $"writing, {growth[0].Entries} to {growth[^1].Entries} entries", $"", $"", $"{Exponent(point => point.WriteSeconds):0.00}");
+marks.Add("home.growth", $"reading, {growth[0].Entries} to {growth[^1].Entries} entries", $"", $"", $"{Exponent(point => point.ReadSeconds):0.00}");
+text.Append(marks);
 Directory.Delete(folder, recursive: true);
 Console.Write(text);
 return killed.Lost + killed.Torn + killed.Corrupt + killedPostgres.Lost + onSqlite.Failed + onPostgres.Failed + others.Sum(one => one.Failed) == 0 ? 0 : 1;

@@ -6,6 +6,7 @@ using MetadataExtractor.Formats.Exif;
 namespace Foramen.Exif.Tests;
 
 /// <summary>The same files read by an independent library, MetadataExtractor, give the same values.</summary>
+[Source("metadata-extractor", Basis.Library)]
 public sealed class AnotherReaderTests
 {
     [Fact]

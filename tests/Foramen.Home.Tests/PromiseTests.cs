@@ -1,5 +1,3 @@
-using Foramen.TestKit;
-
 namespace Foramen.Home.Tests;
 
 /// <summary>docs/promises.md and the tests that carry its ids say the same.</summary>

@@ -5,6 +5,7 @@ using OpenCvSharp;
 namespace Foramen.Imaging.Tests;
 
 /// <summary>The hole by another library: OpenCV's own ellipse fit to its own contour at half-way, on the same codes enlarged eight times.</summary>
+[Source("opencv", Basis.Library)]
 public sealed class HoleAgainstOpenCvTests
 {
     [Theory]

@@ -11,6 +11,7 @@ public class UlidTests
         Gen.Select(Gen.Long[0, 253_402_300_799_999], Gen.Byte.Array[Ulid.ChanceBytes]);
 
     [Fact]
+    [Source("nulid", Basis.Library)]
     public void Text_agrees_with_an_independent_library()
         => GenParts.Sample((milliseconds, chance) =>
         {
@@ -37,6 +38,7 @@ public class UlidTests
 
     // The example of the public ULID specification.
     [Fact]
+    [Source("ulid-spec")]
     public void The_example_of_the_specification_is_read()
         => Assert.Equal(1_469_922_850_259, Ulid.Parse("01ARZ3NDEKTSV4RRFFQ69G5FAV").UnixMilliseconds);
 

@@ -15,6 +15,7 @@ public class ExposeVerbTests
     [Theory]
     [InlineData("positive.json")]
     [InlineData("grade-2.json")]
+    [Source("common-practice")]
     public async Task The_demo_photograph_gives_time_flash_odds_and_tones(string paper)
     {
         var json = await ExposeAsync([.. Tones, "--two-sheets"], paper);

@@ -14,6 +14,7 @@ public class DevelopmentTimeTests
 
     // Common practice, no source: 70 to 75 s at 20 °C.
     [Fact]
+    [Source("common-practice")]
     public void A_fresh_bottle_at_twenty_degrees_takes_seventy_to_seventy_five_seconds()
     {
         var fresh = DevelopmentTime.Fresh(Paper, C(20));

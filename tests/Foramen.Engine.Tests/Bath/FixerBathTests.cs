@@ -61,6 +61,7 @@ public class FixerBathTests
 
     // Common practice, no source: about four minutes in a tank, whatever the fixer.
     [Fact]
+    [Source("common-practice")]
     public void Four_minutes_are_enough_for_ammonium_but_not_for_sodium()
     {
         Assert.True(FixingTime.Usual(FixerKind.AmmoniumPaper).Seconds <= 240);

@@ -28,6 +28,7 @@ public class ProcessingRunTests
     [InlineData(335, 3, RunCue.Agitate, 10, "Tilt the box; 30 s left.")]
     [InlineData(455, 7, RunCue.Done, 0, "All done.")]
     [InlineData(9999, 7, RunCue.Done, 0, "All done.")]
+    [Source("common-practice")]
     public void The_usual_run(double elapsed, int step, RunCue cue, double cueLeft, string says)
     {
         var moment = ProcessingRun.Begin(Plan, Start).At(Start.AddSeconds(elapsed));

@@ -48,6 +48,7 @@ public class FramingTests
     // A sheet that sees 90° (60 mm behind the hole, 120 mm high). From 2 m below to 18 m above is seen under a right angle from a point of Thales'
     // circle (Euclid III.31): D² = 2·18 = 36. A wall that begins level with the hole is seen under less than that from anywhere.
     [Fact]
+    [Source("euclid", "III.31", Basis.Worked)]
     public void Nearest_with_a_tilted_camera_by_Thales()
     {
         var framing = Framing.With(Flat(0.35, 60, 120, 120));
@@ -58,6 +59,7 @@ public class FramingTests
     // The picture to hang: a wall from b to b + h above the eye is seen under its widest angle from D = √(b(b + h)), sine h/(2b + h) (Regiomontanus'
     // problem of 1471, Dörrie, 100 Great Problems, no. 97; the closed form from memory). A sheet that sees more than that holds it from anywhere.
     [Fact]
+    [Source("dorrie", "no. 97", Basis.Memory)]
     public void Regiomontanus()
     {
         var subject = Subject(1, 10, 5); // widest: arcsin(10/20) = 30° from √75 m

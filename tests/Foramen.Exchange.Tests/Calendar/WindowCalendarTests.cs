@@ -16,6 +16,7 @@ public class WindowCalendarTests
     // Read by rules written down here from RFC 5545 and nowhere else: lines end in CRLF, are 75 octets at most and are unfolded at a leading space (3.1);
     // every calendar has VERSION and PRODID (3.6), every event UID and DTSTAMP (3.6.1); times in UTC end in Z (3.3.5); commas and semicolons are escaped (3.3.11).
     [Fact]
+    [Source("rfc-5545", "3.1, 3.3.5, 3.3.11, 3.6, 3.6.1")]
     public void The_calendar_keeps_to_the_standard()
     {
         var (place, windows) = Midsummer();
@@ -45,6 +46,7 @@ public class WindowCalendarTests
 
     // Debian's python3-icalendar, which ./test installs: a reader that shares nothing with the writer.
     [Fact]
+    [Source("icalendar", Basis.Library)]
     public void Another_library_reads_the_same_windows()
     {
         var (place, windows) = Midsummer();

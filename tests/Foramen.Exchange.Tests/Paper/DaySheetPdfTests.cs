@@ -13,6 +13,7 @@ public class DaySheetPdfTests
 {
     // Read by PdfPig, a library of its own: one page of A4 (210 × 297 mm) with the words that matter, all within the page.
     [Fact]
+    [Source("pdfpig", Basis.Library)]
     public void One_page_of_a4_that_another_library_reads()
     {
         using var document = PdfDocument.Open(Written(stream => DaySheetPdf.Write(stream, Sheet(3))));

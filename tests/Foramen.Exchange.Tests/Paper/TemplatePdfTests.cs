@@ -22,6 +22,7 @@ public sealed class TemplatePdfTests : IDisposable
     // 100 mm at 300 dpi: 100/25.4·300 = 1181.1 pixels. Rendered by poppler's pdftoppm, a program of its own.
     [Theory]
     [MemberData(nameof(All))]
+    [Source("poppler", Basis.Library)]
     public void The_bar_of_100_mm_is_1181_pixels_at_300_dpi(string which)
     {
         var (width, height, grey) = Rendered(Template(which));
@@ -41,6 +42,7 @@ public sealed class TemplatePdfTests : IDisposable
 
     // The rear marks of box A's top stand 127 mm apart, 63 mm behind the front mark: read off by PdfPig, a library of its own.
     [Fact]
+    [Source("pdfpig", Basis.Library)]
     public void The_marks_are_at_true_scale()
     {
         using var document = PdfDocument.Open(Written(Template("marks")));

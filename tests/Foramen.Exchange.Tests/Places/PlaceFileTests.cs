@@ -17,6 +17,7 @@ public class PlaceFileTests
 
     // Read by NetTopologySuite's reader of RFC 7946, which knows nothing of us.
     [Fact]
+    [Source("nettopologysuite", Basis.Library)]
     public void Geojson_is_read_by_another_library() => GenPlace.List[1, 5].Sample(
         places =>
         {
@@ -33,6 +34,7 @@ public class PlaceFileTests
         iter: 50);
 
     [Fact]
+    [Source("nettopologysuite", Basis.Library)]
     public void Gpx_is_read_by_another_library() => GenPlace.List[1, 5].Sample(
         places =>
         {

@@ -6,6 +6,7 @@ namespace Foramen.Exif.Tests.PublishedValues;
 /// APEX as tabulated in annex C of Exif 2.3 (CIPA DC-008-2012): whole steps of Tv and Av with the time and f-number marked on cameras. Typed from memory.
 /// The marked numbers are rounded by trade custom, by up to 7 % for times (2^4 = 16 is marked 15) and 3 % for f-numbers (2^(9/2) = 22.6 is marked 22).
 /// </summary>
+[Source("exif-2.3", "annex C", Basis.Memory)]
 public sealed class ApexTablesTests
 {
     [Theory]
@@ -51,6 +52,7 @@ public sealed class ApexTablesTests
     }
 
     [Fact]
+    [OwnRule]
     public void The_plain_values_come_before_those_of_APEX()
     {
         var facts = Shots.FactsOf(new ExifWriter()

@@ -4,6 +4,7 @@ using Foramen.Exif.Tests.TestKit;
 namespace Foramen.Exif.Tests.PublishedValues;
 
 /// <summary>Colour spaces by the primaries of embedded ICC profiles (ICC.1:2010, tags rXYZ, gXYZ, bXYZ) and, failing those, by their names.</summary>
+[Source("icc-1-2010", "tags rXYZ, gXYZ, bXYZ")]
 public sealed class ColourProfileTests
 {
     public static TheoryData<string, double[], PhotographColour, bool> Profiles => new()
@@ -32,6 +33,7 @@ public sealed class ColourProfileTests
     }
 
     [Fact]
+    [OwnRule]
     public void A_tone_curve_unlike_that_of_sRGB_is_doubted()
     {
         static bool Doubted(byte[] curve) => PhotographFactsReader.Read(JpegBytes.Only(JpegBytes.ProfileSegment(
@@ -54,6 +56,7 @@ public sealed class ColourProfileTests
     }
 
     [Fact]
+    [Source("exif-2.3", "tag 0xA001")]
     public void Without_a_profile_colours_are_sRGB()
     {
         // Exif 2.3, tag 0xA001: 1 is sRGB.

@@ -6,6 +6,7 @@ namespace Foramen.Exif.Tests.PublishedValues;
 /// Exif 2.3 (CIPA DC-008-2012), section 4.6.5: PhotographicSensitivity holds the sensitivity up to 65534; 65535 stands for more, and then
 /// StandardOutputSensitivity, RecommendedExposureIndex or ISOSpeed, as SensitivityType says (1 = SOS, 2 = REI, 3 = ISO speed), holds it.
 /// </summary>
+[Source("exif-2.3", "section 4.6.5")]
 public sealed class SensitivityTests
 {
     [Theory]
@@ -40,6 +41,7 @@ public sealed class SensitivityTests
     }
 
     [Fact]
+    [OwnRule]
     public void The_first_of_several_sensitivities_counts()
         => Assert.Equal(1250, Shots.FactsOf(ExifTag.PhotographicSensitivity, ExifValue.Word(1250, 0)).Speed!.Value.Iso);
 }

@@ -53,6 +53,7 @@ public sealed class PrintOnAPhotographTests
     }
 
     [Fact]
+    [Source("opencv", Basis.Library)]
     public void The_map_through_four_corners_is_OpenCVs()
     {
         var map = new PrintCorners(DrawnPrint.Corners[0], DrawnPrint.Corners[1], DrawnPrint.Corners[2], DrawnPrint.Corners[3]).ToMap();
@@ -108,6 +109,7 @@ public sealed class PrintOnAPhotographTests
     [Theory]
     [InlineData(0.3)]
     [InlineData(0.5)]
+    [Source("fourier-table", Basis.Worked)]
     public void A_softer_print_tells_by_how_much(double millimetres)
     {
         var sharp = Compare(new DrawnPrint { Kind = PaperKind.NegativeWorking }).Sharpness!;

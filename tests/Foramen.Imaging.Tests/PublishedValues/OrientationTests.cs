@@ -8,6 +8,7 @@ namespace Foramen.Imaging.Tests.PublishedValues;
 /// Exif 2.3 (CIPA DC-008-2012), tag 0x0112: where the 0th row and the 0th column of the stored picture are to be seen. The stored picture here is two wide and three
 /// high, AB / CD / EF.
 /// </summary>
+[Source("exif-2.3", "tag 0x0112")]
 public sealed class OrientationTests
 {
     [Theory]

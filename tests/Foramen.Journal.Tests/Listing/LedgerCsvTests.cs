@@ -11,6 +11,7 @@ namespace Foramen.Journal.Tests.Listing;
 public sealed class LedgerCsvTests
 {
     [Fact]
+    [Source("csvhelper", Basis.Library)]
     public void Another_library_reads_back_what_was_written()
     {
         var row = new LedgerRow
@@ -45,6 +46,7 @@ public sealed class LedgerCsvTests
     [InlineData("+31")]
     [InlineData("-2")]
     [InlineData("@sum")]
+    [Source("common-practice")]
     public void A_name_is_never_a_formula(string name)
         => Assert.Equal("'" + name, Assert.Single(Read(LedgerCsv.Write([new LedgerRow { Sheet = default, Number = 1, Name = name }])))["name"]);
 

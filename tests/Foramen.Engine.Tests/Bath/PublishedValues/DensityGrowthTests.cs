@@ -4,6 +4,7 @@ using static Foramen.Engine.Tests.Bath.BathExamples;
 namespace Foramen.Engine.Tests.Bath.PublishedValues;
 
 /// <summary>D = D∞(1 − exp(−(t − ta)/τ)), S. E. Sheppard and C. E. K. Mees 1907 (form from memory); worked by hand for ta 8 s.</summary>
+[Source("sheppard-mees-1907", Basis.Memory)]
 public class DensityGrowthTests
 {
     [Theory]

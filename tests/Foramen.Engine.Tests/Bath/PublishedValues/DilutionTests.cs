@@ -5,6 +5,7 @@ using static Foramen.Engine.Tests.Bath.BathExamples;
 namespace Foramen.Engine.Tests.Bath.PublishedValues;
 
 /// <summary>C1·V1 = C2·V2 (any chemistry textbook).</summary>
+[Source("chemistry-textbook", "C1·V1 = C2·V2", Basis.Worked)]
 public class DilutionTests
 {
     // The textbook's exercise: 50 ml of 1.0 mol/l from 12 mol/l takes 4.17 ml; 100 ml of 10 % from 28 % takes 35.7 ml.
@@ -27,6 +28,7 @@ public class DilutionTests
     }
 
     [Fact]
+    [OwnRule]
     public void Nothing_gets_stronger_by_mixing_with_water()
     {
         Assert.Throws<RefusalException>(() => Dilution.StrongerNeeded(5, 6, Ml(100)));

@@ -4,6 +4,7 @@ using static Foramen.Engine.Tests.Bath.BathExamples;
 namespace Foramen.Engine.Tests.Bath.PublishedValues;
 
 /// <summary>The factorial method: <i>Cyclopaedia of Photography</i> (1911).</summary>
+[Source("cyclopaedia-1911")]
 public class FactorialTests
 {
     // "pyro 4 parts (factor 6), metol 2 parts (factor 30)": 84/6 = 14.
@@ -20,6 +21,7 @@ public class FactorialTests
 
     // Coated paper: appearance after 8 to 12 s in 70 to 75 s (common practice, no source).
     [Fact]
+    [Source("common-practice")]
     public void The_default_factor_suits_coated_paper()
         => Assert.InRange(DeveloperProfile.Paper.Time.Seconds / DeveloperProfile.Paper.AppearanceFactor, 8, 12);
 }

@@ -8,6 +8,7 @@ public class FixerTests
 {
     // 200 sheets of 8 × 10 in per US gallon (3.785411784 l): 52.8 to the litre, 2.73 m²/l.
     [Fact]
+    [Source("navedtra-14209")]
     public void Navy_capacity()
     {
         var perLitre = 200 / 3.785411784;
@@ -22,6 +23,7 @@ public class FixerTests
 
     // The two rules agree: 2.73 m²/l at 1.4 g/m², six tenths undeveloped, is 2.3 g/l, near the 2 g/l of general use.
     [Fact]
+    [Source("navedtra-14209", Basis.Worked)]
     public void Area_and_silver_agree()
         => Assert.Equal(2.3, SilverCoating.Usual.GramsInto(Cm2(27_300), 0.6), 0.05);
 
@@ -32,11 +34,13 @@ public class FixerTests
     [InlineData(50, 480)]
     [InlineData(41, 679)]
     [InlineData(77, 240)]
+    [Source("tm-11-2323")]
     public void Time_in_the_cold(double fahrenheit, double seconds)
         => Assert.Equal(seconds, FixingTime.At(S(240), F(fahrenheit)).Seconds, 0.5);
 
     // Half-plate 199.2 cm², 1.4 g/m², seven tenths undeveloped: 19.52 mg; in 300 ml 65.1 mg/l; 0.5 g/l after 7.68 sheets, 2 g/l after 30.7.
     [Fact]
+    [Source("chemistry-textbook", "mass over volume", Basis.Worked)]
     public void Silver_of_half_plates()
     {
         var silver = SilverCoating.FromGramsPerSquareMetre(1.4).GramsInto(Cm2(199.2), 0.7);
@@ -49,6 +53,7 @@ public class FixerTests
 
     // Refreshing a tenth after each: the limit is 9 × 65.1 mg/l = 0.586 g/l, and 0.5 g/l is passed after 18.2 sheets.
     [Fact]
+    [Source("difference-equations", Basis.Worked)]
     public void Refreshing_a_tenth_is_not_for_ever()
     {
         var bath = FixerBath.Fill(Ml(300), FixerLimits.SingleBath);
@@ -65,6 +70,7 @@ public class FixerTests
 
     // NAVEDTRA 14209: fix for twice the clearing time; spent when the clearing time has doubled.
     [Fact]
+    [Source("navedtra-14209")]
     public void Clearing()
     {
         Assert.Equal(60, FixingTime.FromClearing(S(30)).Seconds);

@@ -7,6 +7,7 @@ namespace Foramen.Engine.Tests.Bath.PublishedValues;
 /// Replenishment as a linear recursion, worked apart from this code (geometric series, any textbook of difference equations):
 /// multiplicative a ← (1 − r)(1 − e)a + r, additive a ← (1 − r)(a − e) + r, by-product b ← (1 − r)(b + 1).
 /// </summary>
+[Source("difference-equations", Basis.Worked)]
 public class ReplenishmentTests
 {
     [Theory]

@@ -13,6 +13,7 @@ public class TemperatureTests
     [Theory]
     [InlineData(30, 20)]
     [InlineData(60, 40)]
+    [Source("clerc", "sec. 573, B. T. J. Glover 1924", Basis.Worked)]
     public void Glover(double at55, double at65)
         => Assert.Equal(2.07, TemperatureCoefficient.FromTwoTimes((F(55), S(at55)), (F(65), S(at65))).Q10, 0.005);
 
@@ -27,11 +28,13 @@ public class TemperatureTests
     [InlineData(2.0, 30, 37.5)]
     [InlineData(2.5, 13, 142.4)]
     [InlineData(2.5, 28, 36.0)]
+    [Source("ferguson-howard-1905", Basis.Worked)]
     public void Ferguson_and_Howard(double q10, double celsius, double seconds)
         => Assert.Equal(seconds, 75 * TemperatureCoefficient.FromQ10(q10, C(20)).TimeFactor(C(celsius)), 0.06);
 
     // Rate is b^x: equal steps of temperature are equal ratios of time, which Arrhenius is not.
     [Fact]
+    [Source("ferguson-howard-1905")]
     public void Ferguson_and_Howard_in_their_own_form()
     {
         var law = TemperatureCoefficient.FromQ10(2, C(10));
@@ -43,6 +46,7 @@ public class TemperatureTests
     [InlineData(1.9, 47.43)]
     [InlineData(2.0, 51.22)]
     [InlineData(2.5, 67.70)]
+    [Source("codata-2018", "R", Basis.Worked)]
     public void Activation_energy(double q10, double kilojoules)
         => Assert.Equal(kilojoules, ArrheniusLaw.FromQ10(q10, C(20), C(30)).ActivationJoulesPerMole / 1000, 0.006);
 
@@ -51,6 +55,7 @@ public class TemperatureTests
     [InlineData(15, 105.1)]
     [InlineData(25, 54.1)]
     [InlineData(30, 39.5)]
+    [Source("codata-2018", "R", Basis.Worked)]
     public void Arrhenius(double celsius, double seconds)
         => Assert.Equal(seconds, 75 * ArrheniusLaw.FromActivation(47_430, C(20)).TimeFactor(C(celsius)), 0.06);
 }

@@ -6,6 +6,7 @@ namespace Foramen.Engine.Tests.Camera.PublishedValues;
 /// Values of J0: Abramowitz and Stegun, Handbook of Mathematical Functions, table 9.1 (ten decimals), and the zeros of table 9.5. The table under
 /// test promises 2e-7.
 /// </summary>
+[Source("abramowitz-stegun", "table 9.1")]
 public class BesselTests
 {
     private static readonly BesselTable Table = new(110);
@@ -26,5 +27,6 @@ public class BesselTests
     [InlineData(5.5200781103)]
     [InlineData(8.6537279129)]
     [InlineData(30.6346064684)]
+    [Source("abramowitz-stegun", "table 9.5")]
     public void Zeros(double x) => Assert.Equal(0, Table.At(x), 2e-7);
 }

@@ -19,6 +19,7 @@ public class DiffractionTests
     [InlineData(1.220, 0.838)]
     [InlineData(2.233, 0.910)]
     [InlineData(3.238, 0.938)]
+    [Source("born-wolf", "8.5, table 8.2")]
     public void Airys_dark_rings(double ring, double energy)
     {
         double Density(double r) => Far.DensityAt(Mm(50 * r));
@@ -40,6 +41,7 @@ public class DiffractionTests
     [Theory]
     [InlineData(1.635, 0.0175)]
     [InlineData(2.679, 0.0042)]
+    [Source("born-wolf", "8.5, table 8.2")]
     public void Airys_bright_rings(double ring, double part)
         => Assert.Equal(part, Far.DensityAt(Mm(50 * ring)) / Far.DensityAt(Mm(0)), 0.00005);
 
@@ -50,6 +52,7 @@ public class DiffractionTests
     [InlineData(1.5, 2)]
     [InlineData(2, 0)]
     [InlineData(3, 4)]
+    [Source("born-wolf", "zone construction", Basis.Worked)]
     public void The_axis_behind_a_hole(double zones, double brightness)
     {
         // a² = N_F·λ·z with λ 500 nm and z 100 mm.
@@ -62,6 +65,7 @@ public class DiffractionTests
     [Theory]
     [InlineData(0.5, 4)]
     [InlineData(1, 0)]
+    [Source("born-wolf", "zone construction", Basis.Worked)]
     public void The_axis_with_a_near_subject(double zonesWithoutIt, double brightness)
     {
         var radius = Math.Sqrt(zonesWithoutIt * 500e-6 * 100);
@@ -76,11 +80,13 @@ public class DiffractionTests
     [InlineData(0.5, 0.3910)]
     [InlineData(0.75, 0.1443)]
     [InlineData(1, 0)]
+    [Source("goodman", "6.3")]
     public void Contrast_in_the_far_field(double partOfCutOff, double contrast)
         => Assert.Equal(contrast, Far.ContrastAt(partOfCutOff * 0.1 / (500e-6 * 10_000)), 0.0002);
 
     // Rayleigh found 1.9 by looking at fine gratings. The best is flat, so a computed factor within a tenth of his is agreement.
     [Fact]
+    [Source("rayleigh-1891")]
     public void Rayleighs_optimum()
     {
         var rayleigh = BestDiameter.Classical(BestDiameter.RayleighFactor, Mm(100), 550);

@@ -14,6 +14,7 @@ public class FalloffTests
 
     // N 200 in full sun of 3200 cd/m²: π·3200/(4·200²) = 0.0628 lx.
     [Fact]
+    [Source("lighting-textbook", "E = πL/(4N²)", Basis.Worked)]
     public void Light_on_the_axis()
     {
         var camera = Flat(0.3, 60, 100, 80);
@@ -27,6 +28,7 @@ public class FalloffTests
     [InlineData(30, 0.5625)]
     [InlineData(45, 0.25)]
     [InlineData(60, 0.0625)]
+    [Source("lighting-textbook", "cos⁴", Basis.Worked)]
     public void Flat_paper(double degrees, double part)
     {
         var x = 60 * Math.Tan(degrees * Math.PI / 180);
@@ -40,6 +42,7 @@ public class FalloffTests
     [InlineData(60, 82.55, 107.95, -2.38)]
     [InlineData(75, 120.65, 165.1, -3.03)]
     [InlineData(100, 120.65, 165.1, -2.06)]
+    [Source("lighting-textbook", "cos⁴", Basis.Worked)]
     public void Corners_of_plates(double focal, double width, double height, double stops)
         => Assert.Equal(stops, Flat(0.3, focal, width, height).FalloffStops(At(width / 2, height / 2)).Value, 0.011);
 
@@ -49,6 +52,7 @@ public class FalloffTests
     [InlineData(60, 82.55, 107.95, -0.96)]
     [InlineData(75, 120.65, 165.1, -1.29)]
     [InlineData(100, 120.65, 165.1, -0.79)]
+    [Source("lighting-textbook", "cos⁴", Basis.Worked)]
     public void Median_over_plates(double focal, double width, double height, double stops)
     {
         var camera = Flat(0.3, focal, width, height);
@@ -69,6 +73,7 @@ public class FalloffTests
     [Theory]
     [InlineData(30, 0.8660)]
     [InlineData(60, 0.5)]
+    [Source("lighting-textbook", "cosine of a small opening", Basis.Worked)]
     public void Paper_around_the_hole(double degrees, double part)
         => Assert.Equal(part, Curved(0.3, 50, 50, 150, 60).FalloffStops(At(50 * degrees * Math.PI / 180, 0)).Ratio, 0.00005);
 
@@ -77,6 +82,7 @@ public class FalloffTests
     [InlineData(10)]
     [InlineData(50)]
     [InlineData(100)]
+    [Source("ulbricht-1900", Basis.Worked)]
     public void Paper_along_the_wall_of_a_tin(double x)
         => Assert.Equal(1, Curved(0.3, 90, 45, 220, 60).FalloffStops(At(x, 0)).Ratio, 1e-9);
 
@@ -88,23 +94,27 @@ public class FalloffTests
     [InlineData(0.75, 0.1443)]
     [InlineData(0, 1)]
     [InlineData(1.01, 0)]
+    [Source("goodman", "6.3")]
     public void Overlap_of_the_rims(double q, double part)
         => Assert.Equal(part, Hole.FromDiameter(Mm(0.3), edgeThickness: Mm(0.1)).OpenPart(q * 3), 0.00005);
 
     [Theory]
     [InlineData(100, 90)] // 2 atan(50/50)
     [InlineData(57.735, 60)]
+    [Source("euclid", "tangent of half the field", Basis.Worked)]
     public void Field_of_flat_paper(double width, double degrees)
         => Assert.Equal(degrees, Flat(0.3, 50, width, 40).Field().Horizontal.Degrees, 0.001);
 
     [Theory]
     [InlineData(50, 57.296)] // a radian about the hole
     [InlineData(100, 28.648)] // half a radian from the rim
+    [Source("euclid", "III.20", Basis.Worked)]
     public void Field_of_curved_paper(double focal, double degrees)
         => Assert.Equal(degrees, Curved(0.3, focal, 50, 50, 40).Field().Horizontal.Degrees, 0.001);
 
     // 3-4-5: half a diagonal of 50 at a distance of 50.
     [Fact]
+    [Source("euclid", "I.47", Basis.Worked)]
     public void Field_along_the_diagonal()
     {
         var field = Flat(0.3, 50, 80, 60).Field();

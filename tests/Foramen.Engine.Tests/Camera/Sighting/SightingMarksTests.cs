@@ -38,6 +38,7 @@ public sealed class SightingMarksTests
     // A tin of radius 45 with the hole in the wall opposite, 90 mm from the paper: an arc of 90 mm is seen from the hole at half its angle at the axis (Euclid III.20), so its
     // half, one radian, at half a radian.
     [Fact]
+    [Source("euclid", "III.20", Basis.Worked)]
     public void Curved_paper_is_marked_by_the_angle_it_sees()
         => Assert.Equal(0.5, SightingMarks.For(Curved(0.3, 90, 45, 90, 60)).Lines.Single(line => line.Name == "right edge").Direction.Radians, 1e-9);
 

@@ -17,6 +17,7 @@ public class ErrorBudgetTests
     [InlineData(0.30)]
     [InlineData(0.55)]
     [InlineData(1.00)]
+    [Source("abramowitz-stegun", "table 26.1")]
     public void One_tone_lands_in_its_band_as_the_normal_table_says(double spread)
     {
         var errors = Only(spread);
@@ -31,6 +32,7 @@ public class ErrorBudgetTests
     }
 
     [Fact]
+    [OwnRule]
     public void Several_tones_agree_with_a_simulation()
     {
         PlacedTone[] tones =

@@ -22,6 +22,8 @@ public class SunlitSheetTests
     [InlineData(6, 0.90, 1.3, 214.286)]
     [InlineData(6, 0.85, 1.3, 214.286)]
     [InlineData(8, 0.85, 1.3, 200)]
+    [Source("common-practice")]
+    [Source("iso-2720", Basis.Worked)]
     public void Two_minutes_in_full_sun(double index, double exponent, double forTheCorners, double fNumber)
     {
         var paper = ExposureExamples.Positive with
@@ -44,6 +46,8 @@ public class SunlitSheetTests
 
     // EI 3 found at one second, hole f/180, no compensation: (180/16)²/3 = 42.2 s metered, 64 s with p = 0.90.
     [Fact]
+    [Source("iso-2720", Basis.Worked)]
+    [Source("schwarzschild-1900", Basis.Worked)]
     public void The_solver_says_the_same_as_the_rule_for_one_mid_tone()
     {
         var paper = ExposureExamples.Paper(PaperKind.DirectPositive, 3, 1);

@@ -8,6 +8,7 @@ namespace Foramen.Engine.Tests.Exposure.PublishedValues;
 /// Closed forms worked by hand from Schwarzschild's statement (Astrophysical Journal 11, 89, 1900) for light that changes: the
 /// latent image is one number X with X^(1/p) growing at I^(1/p), so half the light for a time is worth 2^(-1/p) of that time.
 /// </summary>
+[Source("schwarzschild-1900", Basis.Worked)]
 public class VaryingLightTests
 {
     private static readonly Stops HalfTheLight = Stops.FromValue(-1);
@@ -46,6 +47,7 @@ public class VaryingLightTests
 
     // Additive power, a = 0.1, metered minute: T(1) = 135.96 s, T(1/2) = 353.49 s (P. A. Gainer's law, worked by hand).
     [Fact]
+    [Source("gainer", Basis.Worked)]
     public void Any_law_will_do()
     {
         var tally = ExposureTally.For(AdditivePowerFailure.FromExtraAtOneSecond(0.1), S(135.96));

@@ -13,6 +13,7 @@ public class BrierScoreTests
     // The layout of Brier's own example, ten forecasts of rain with three rainy days (1950, table 1; figures from memory, so only the arithmetic is checked):
     // 0.49 + 0.01 + 0.04 + 0.16 + 0.64 + 0.01 = 1.35 over ten. Brier counts rain and no rain both and so gets twice this.
     [Fact]
+    [Source("brier-1950", "table 1", Basis.Memory)]
     public void Ten_forecasts_of_rain()
     {
         double[] odds = [0.7, 0.9, 0.8, 0.4, 0.2, 0.0, 0.0, 0.0, 0.0, 0.1];
@@ -22,6 +23,7 @@ public class BrierScoreTests
 
     // Worked by hand: groups 0.9 (1, 1), 0.6 (1, 0), 0.3 (0); share of keepers 0.6.
     [Fact]
+    [Source("murphy-1973", Basis.Worked)]
     public void Five_sheets_worked_by_hand()
     {
         var scores = ForecastScores.Of([Outcome(0.9, true), Outcome(0.9, true), Outcome(0.6, true), Outcome(0.6, false), Outcome(0.3, false)])!;
@@ -35,6 +37,7 @@ public class BrierScoreTests
     }
 
     [Fact]
+    [Source("murphy-1973")]
     public void The_parts_add_up_whatever_the_forecasts()
         => Gen.Select(Gen.Int[0, 10], Gen.Bool, (odds, keeper) => (odds, keeper)).Array[1, 60].Sample(pairs =>
         {
@@ -45,6 +48,7 @@ public class BrierScoreTests
 
     // From the formula: 7 of 10, z 1.96: (0.7 + 0.19208 ± 1.96·sqrt(0.021 + 0.009604))/1.38416.
     [Fact]
+    [Source("wilson-1927", Basis.Worked)]
     public void Wilson_s_interval()
     {
         var interval = ShareInterval.Wilson(7, 10);
@@ -54,6 +58,7 @@ public class BrierScoreTests
     }
 
     [Fact]
+    [OwnRule]
     public void The_hit_rate_looks_back_over_a_window()
     {
         var rates = HitRate.OverTime([true, false, true, true], 2);
@@ -62,6 +67,7 @@ public class BrierScoreTests
     }
 
     [Fact]
+    [OwnRule]
     public void Without_odds_there_is_no_score() => Assert.Null(ForecastScores.Of([]));
 
     private static ForecastOutcome Outcome(double odds, bool keeper) => new(Probability.FromFraction(odds), keeper);

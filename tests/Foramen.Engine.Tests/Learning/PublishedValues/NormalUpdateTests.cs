@@ -17,6 +17,7 @@ public class NormalUpdateTests
     [InlineData(0.5, 0.5)]
     [InlineData(-0.25, 0.35)]
     [InlineData(0.1, 0.2)]
+    [Source("gelman-2013", "eq. 2.11 and 2.12", Basis.Worked)]
     public void One_reading_moves_the_mean_by_its_share_of_the_precision(double seen, double spread)
     {
         var believed = Beliefs.From([StripOf("a", seen, spread)], Now, Held).Of(Speed);
@@ -30,6 +31,7 @@ public class NormalUpdateTests
     // The steps of a scalar Kalman filter on a constant (R. E. Kalman, J. Basic Eng. 82, 35, 1960; gain P/(P + R)): P0 1, R 0.25, readings 0.5 then 0.25.
     // Gain 0.8, mean 0.4, P 0.2; gain 0.4444, mean 0.3333, P 0.1111 (worked by hand). t errors are somewhat firmer near the middle.
     [Fact]
+    [Source("kalman-1960", Basis.Worked)]
     public void Two_readings_follow_a_scalar_Kalman_filter_worked_by_hand()
     {
         var one = Beliefs.From([StripOf("a", 0.5, 0.5)], Now, Held).Of(Speed);
@@ -43,6 +45,7 @@ public class NormalUpdateTests
     // Linear filter for speed and failure together, h = (1, −lg2 t): prior speed sd 1.0 and failure sd 0.05, readings sd 0.4 (worked by matrix algebra outside the
     // project: sd of the speed 0.445, 0.405, 0.397 and of the exponent 0.0482, 0.0468, 0.0455 after 60, 240 and 480 s).
     [Fact]
+    [Source("kalman-1960", Basis.Worked)]
     public void Speed_and_failure_are_learned_together_as_a_linear_filter_does()
     {
         var prior = Held with { Failure = Stops.FromValue(0.05) };
@@ -60,6 +63,7 @@ public class NormalUpdateTests
 
     // Forty equal readings: t weights (ν + 1)/(ν + 1) tend to one and the posterior to the normal one, 1/sqrt(1 + 40/0.25).
     [Fact]
+    [Source("gelman-2013", "eq. 2.11 and 2.12", Basis.Worked)]
     public void Many_readings_narrow_the_belief_as_the_root_of_their_number()
     {
         var random = new Random(7);

@@ -29,6 +29,8 @@ public class MoonTests
     // The light of a full moon on the ground in clear air is up to about 0.3 lx (C. Kyba et al., Astronomy & Geophysics 58, 1.31, 2017);
     // a half moon gives about a tenth (C. W. Allen, Astrophysical Quantities, magnitudes −12.7 and −10.2; from memory).
     [Fact]
+    [Source("kyba-2017")]
+    [Source("allen-1973", "magnitudes of the Moon", Basis.Memory)]
     public void Moonlight_has_its_usual_size()
     {
         var place = GeographicPosition.FromDegrees(0, 0);

@@ -7,6 +7,7 @@ namespace Foramen.Engine.Tests.Light.PublishedValues;
 /// Actinic factors worked out apart from this code, from the CIE daylight series, Planck's law and box sensitivities at 10 nm, printed to two
 /// decimals (stops likewise). Tolerance: one in the last digit printed.
 /// </summary>
+[Source("cie-15", "daylight series", Basis.Worked)]
 public class ActinicFactorTests
 {
     [Theory]

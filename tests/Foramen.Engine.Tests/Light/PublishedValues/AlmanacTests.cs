@@ -3,6 +3,7 @@ using Foramen.Engine.Light;
 namespace Foramen.Engine.Tests.Light.PublishedValues;
 
 /// <summary>Instants that almanacs print to the minute (US Naval Observatory, NASA eclipse and Moon pages; from memory).</summary>
+[Source("usno-almanac", Basis.Memory)]
 public class AlmanacTests
 {
     // At an equinox the declination is nought; it changes by 0.016° in an hour, so a minute is 0.0003°.

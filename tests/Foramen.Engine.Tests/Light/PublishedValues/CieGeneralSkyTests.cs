@@ -10,11 +10,14 @@ public class CieGeneralSkyTests
 
     [Theory]
     [MemberData(nameof(Types))]
+    [Source("iso-15469")]
     public void Every_type_is_relative_to_the_zenith(int type)
         => Assert.Equal(1, CieGeneralSky.OfNumber(type).RelativeLuminance(Angle.FromDegrees(90), Angle.FromDegrees(12), Angle.FromDegrees(40)), 1e-12);
 
     // Type 1 takes the place of the traditional overcast sky: three to one from zenith to horizon, and on level ground nearly 7π/9 of the zenith.
     [Fact]
+    [Source("iso-15469")]
+    [Source("moon-spencer-1942")]
     public void Type_one_takes_the_place_of_the_overcast_sky()
     {
         Assert.Equal(1.0 / 3, CieGeneralSky.OfNumber(1).RelativeLuminance(Angle.Zero, default, Angle.FromDegrees(30)), 0.005);
@@ -24,6 +27,7 @@ public class CieGeneralSkyTests
 
     // An even sky of luminance L lights level ground with πL and an upright wall with half of that; any textbook of lighting.
     [Fact]
+    [Source("lighting-textbook", "even sky", Basis.Worked)]
     public void Type_five_is_even()
     {
         var sky = SkyLight.At(new DateTimeOffset(2024, 6, 20, 9, 0, 0, TimeSpan.Zero), Skies.Basin, SkyCover.Overcast.SpreadAs(CieGeneralSky.Even));
@@ -35,6 +39,7 @@ public class CieGeneralSkyTests
     // R. Kittler's clear sky of 1967, standardised by the CIE in 1973: (0.91 + 10 exp(−3χ) + 0.45 cos²χ)(1 − exp(−0.32/sin γ)) over the same at the
     // zenith, 0.274 for the second factor. Type 12 has its constants; they were printed to two places, hence 1 %.
     [Fact]
+    [Source("kittler-1967")]
     public void Type_twelve_is_the_clear_sky_of_1973()
     {
         foreach (var (sun, elevation, azimuth) in new[] { (30.0, 20.0, 0.0), (30, 60, 90), (30, 10, 180), (60, 45, 45), (10, 5, 10), (60, 60, 0) })
@@ -52,5 +57,6 @@ public class CieGeneralSkyTests
     [Theory]
     [InlineData(0)]
     [InlineData(17)]
+    [OwnRule]
     public void Other_numbers_are_refused(int number) => Assert.Throws<RefusalException>(() => CieGeneralSky.OfNumber(number));
 }

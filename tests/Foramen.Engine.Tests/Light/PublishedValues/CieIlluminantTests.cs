@@ -4,6 +4,7 @@ using Foramen.Engine.Quantities;
 namespace Foramen.Engine.Tests.Light.PublishedValues;
 
 /// <summary>CIE 15:2004 / ISO 11664-2: illuminants A, D50, D55, D65, D75 (tables from memory). Tolerances: the digits printed.</summary>
+[Source("cie-15", "tables", Basis.Memory)]
 public class CieIlluminantTests
 {
     // Chromaticities of the illuminants for the 1931 observer, four decimals printed. Tolerance 0.0002: CIE's own formula of the locus lies
@@ -31,6 +32,7 @@ public class CieIlluminantTests
     [InlineData(5503)]
     [InlineData(6504)]
     [InlineData(7504)]
+    [Source("mccamy-1992")]
     public void Daylight_has_the_temperature_it_was_asked_for(double kelvin)
     {
         var spectrum = Daylight.OfTemperature(ColourTemperature.FromKelvin(kelvin));

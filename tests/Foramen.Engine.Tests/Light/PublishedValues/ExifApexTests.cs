@@ -7,6 +7,7 @@ namespace Foramen.Engine.Tests.Light.PublishedValues;
 /// The APEX tables of Exif 2.3 (CIPA DC-008), annex C (from memory). f-numbers and times there are the engraved, rounded ones, so each may be
 /// off its exact value by what the engraving rounds: up to a tenth of a unit.
 /// </summary>
+[Source("exif-2.3", "annex C", Basis.Memory)]
 public class ExifApexTests
 {
     [Theory]
@@ -81,6 +82,7 @@ public class ExifApexTests
     }
 
     [Fact]
+    [OwnRule]
     public void Zero_time_and_darkness_are_refused()
     {
         Assert.Throws<RefusalException>(() => Apex.TimeValue(default));

@@ -7,6 +7,7 @@ namespace Foramen.Engine.Tests.Light.PublishedValues;
 /// A random sample over 1950 to 2050 and the whole Earth from the npm package astronomy-engine 2.1.19 (tools/sky-oracle). Directions must
 /// agree to 0.01° of arc for the Sun and 0.02° for the Moon (0.1° is promised).
 /// </summary>
+[Source("astronomy-engine", Basis.Library)]
 public class IndependentLibraryTests
 {
     private static readonly List<double[]> Rows = [];
@@ -29,6 +30,7 @@ public class IndependentLibraryTests
     }
 
     [Fact]
+    [OwnRule]
     public void The_sample_is_there() => Assert.Equal(400, Rows.Count);
 
     [Fact]

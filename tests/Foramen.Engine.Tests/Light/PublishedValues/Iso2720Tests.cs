@@ -16,6 +16,7 @@ public class Iso2720Tests
     [InlineData(10, 128)]
     [InlineData(12, 512)]
     [InlineData(15, 4096)]
+    [Source("iso-2720", "K 12.5, as printed beside scales of meters", Basis.Memory)]
     public void Luminance_of_an_exposure_value(double value, double candelas)
         => Assert.Equal(candelas, LightMeter.Usual.LuminanceFrom(ExposureValue.FromAtIso100(value)).CandelasPerSquareMetre, candelas * 1e-9);
 
@@ -24,6 +25,7 @@ public class Iso2720Tests
     [InlineData(0, 2.5)]
     [InlineData(10, 2560)]
     [InlineData(15, 81920)]
+    [Source("iso-2720", "C 250", Basis.Worked)]
     public void Incident_light_of_an_exposure_value(double value, double lux)
         => Assert.Equal(
             LightMeter.Usual.LuminanceFrom(ExposureValue.FromAtIso100(value)).CandelasPerSquareMetre,
@@ -34,6 +36,7 @@ public class Iso2720Tests
     [Theory]
     [InlineData(IncidentReceptor.Flat, 0.157)]
     [InlineData(IncidentReceptor.Dome, 0.119)]
+    [Source("iso-2720", "K and C", Basis.Worked)]
     public void Mid_tone_in_the_meters_mind(IncidentReceptor receptor, double reflectance)
         => Assert.Equal(reflectance, LightMeter.Usual.MidTone(receptor).Fraction, 0.0005);
 
@@ -42,6 +45,8 @@ public class Iso2720Tests
     [InlineData(16, 0.01, 100, 3200)]
     [InlineData(16, 0.005, 200, 3200)]
     [InlineData(8, 0.0025, 100, 3200)]
+    [Source("common-practice")]
+    [Source("iso-2720", Basis.Worked)]
     public void Luminance_of_a_sunny_scene(double aperture, double seconds, double iso, double candelas)
         => Assert.Equal(
             candelas,
@@ -54,6 +59,7 @@ public class Iso2720Tests
     [InlineData(200, 2, 78.1)]
     [InlineData(200, 3, 52.1)]
     [InlineData(250, 6, 40.7)]
+    [Source("iso-2720", Basis.Worked)]
     public void Metered_time_behind_a_hole(double aperture, double index, double seconds)
         => Assert.Equal(
             seconds,
@@ -64,11 +70,13 @@ public class Iso2720Tests
     [Theory]
     [InlineData(Math.PI, 1, 1)]
     [InlineData(10000, 0.18, 572.96)]
+    [Source("lighting-textbook", "Lambert", Basis.Worked)]
     public void Luminance_of_a_card(double lux, double reflectance, double candelas)
         => Assert.Equal(candelas, LightMeter.LuminanceOfCard(Illuminance.FromLux(lux), Reflectance.FromFraction(reflectance)).CandelasPerSquareMetre, 0.005);
 
     // The standard's ranges, from memory, all taken; 14 is in common use; beyond is a slip of the finger.
     [Fact]
+    [Source("iso-2720", "ranges of K and C", Basis.Memory)]
     public void Constants_keep_to_their_ranges()
     {
         Assert.Equal(10.6, new MeterConstants { Reflected = 10.6 }.Reflected);

@@ -9,6 +9,7 @@ public class MeeusTests
 {
     // Example 25.b and 28.a: 1992 October 13, 0h.
     [Fact]
+    [Source("meeus-1998", "examples 25.b and 28.a")]
     public void The_sun_in_october_1992()
     {
         var instant = Dynamical(1992, 10, 13);
@@ -19,11 +20,13 @@ public class MeeusTests
 
     // Example 47.a: 1992 April 12, 0h. Distance to the tenth of a kilometre printed, plus the Moon's motion in a second of time.
     [Fact]
+    [Source("meeus-1998", "example 47.a")]
     public void The_moons_distance_in_april_1992()
         => Assert.Equal(368409.7, Moon.Distance(Dynamical(1992, 4, 12)).Metres / 1000, 0.2);
 
     // Example 48.a: the same instant.
     [Fact]
+    [Source("meeus-1998", "example 48.a")]
     public void The_moons_phase_in_april_1992()
     {
         var phase = Moon.PhaseAt(Dynamical(1992, 4, 12));

@@ -7,6 +7,7 @@ namespace Foramen.Engine.Tests.Light.PublishedValues;
 /// The overcast sky of P. Moon and D. E. Spencer, Illumination from a non-uniform sky, Trans. Illum. Eng. Soc. 37, 707 (1942), and what building
 /// physics derives from it.
 /// </summary>
+[Source("moon-spencer-1942")]
 public class MoonSpencerTests
 {
     private static readonly CieGeneralSky Overcast = CieGeneralSky.TraditionalOvercast;
@@ -30,6 +31,7 @@ public class MoonSpencerTests
 
     // The largest vertical sky component is "almost 40 %" (P. J. Littlefair, Site layout planning for daylight and sunlight, BRE 209): 39.6 %.
     [Fact]
+    [Source("littlefair-bre-209")]
     public void An_upright_wall_gets_two_fifths_of_level_ground()
     {
         var sky = SomeOvercast();

@@ -6,6 +6,7 @@ namespace Foramen.Engine.Tests.Light.PublishedValues;
 /// The worked example of I. Reda and A. Andreas, Solar Position Algorithm for Solar Radiation Applications, NREL/TP-560-34302 (2004),
 /// table A5.1 and A5.2: 17 October 2003, 12:30:30 at −7 h, 39.742476° N, 105.1786° W, 1830.14 m, 820 mbar, 11 °C.
 /// </summary>
+[Source("reda-andreas-2004", "tables A5.1 and A5.2")]
 public class NrelSpaTests
 {
     private static readonly DateTimeOffset Instant = new(2003, 10, 17, 12, 30, 30, TimeSpan.FromHours(-7));

@@ -16,6 +16,7 @@ public class SkyAvailabilityTests
     [InlineData("hazy", 60, 50.6, 39.27)]
     [InlineData("overcast", 30, 0, 10.80)]
     [InlineData("overcast", 60, 0, 18.49)]
+    [Source("ies-handbook", "daylight availability", Basis.Memory)]
     public void The_handbooks_three_skies(string sky, double elevation, double direct, double diffuse)
     {
         var instant = InstantWithSunAt(elevation);
@@ -28,6 +29,7 @@ public class SkyAvailabilityTests
     // P. M. Janiczek and J. A. DeYoung, US Naval Observatory Circular 171 (1987): light on level ground in clear air, fitted to measurements; an independent
     // source for the same quantity. Within 0.4 stop from 10° up; lower the two airs differ more, as airs do.
     [Fact]
+    [Source("janiczek-deyoung-1987", Basis.Memory)]
     public void Clear_light_agrees_with_the_naval_observatorys()
     {
         for (var elevation = 10; elevation <= 60; elevation += 5)
@@ -46,6 +48,7 @@ public class SkyAvailabilityTests
     [InlineData(-12, 0.0075, 0.0085)]
     [InlineData(-18, 0.00055, 0.0007)]
     [InlineData(-40, 0.00055, 0.0007)]
+    [Source("explanatory-supplement-1992", "rise, set and twilight", Basis.Memory)]
     public void Twilight_at_its_limits(double elevation, double least, double most)
         => Assert.InRange(Twilight.ClearHorizontal(Angle.FromDegrees(elevation)).Lux, least, most);
 
@@ -56,12 +59,14 @@ public class SkyAvailabilityTests
     [InlineData(-0.8)]
     [InlineData(-5)]
     [InlineData(-12)]
+    [Source("janiczek-deyoung-1987", Basis.Memory)]
     public void The_pieces_join(double at)
         => Assert.InRange(
             Twilight.ClearHorizontal(Angle.FromDegrees(at + 1e-6)).Lux / Twilight.ClearHorizontal(Angle.FromDegrees(at - 1e-6)).Lux, 0.97, 1.03);
 
     // The same circular for a full moon overhead: lg E = −1.95 + 4.06 − 4.24 + 1.56 = −0.57, 0.27 lx, at mean distance.
     [Fact]
+    [Source("janiczek-deyoung-1987", Basis.Memory)]
     public void Full_moonlight()
     {
         var (instant, place) = (new DateTimeOffset(2024, 1, 25, 17, 54, 0, TimeSpan.Zero), GeographicPosition.FromDegrees(18, 90));
@@ -80,11 +85,13 @@ public class SkyAvailabilityTests
     [InlineData(10, 5.60, 0.03)]
     [InlineData(5, 10.39, 0.1)]
     [InlineData(0, 38.0, 0.15)]
+    [Source("kasten-young-1989", "table", Basis.Memory)]
     public void Air_mass(double elevation, double mass, double tolerance) => Assert.Equal(mass, AirMass.At(Angle.FromDegrees(elevation)), tolerance);
 
     // "The sunny sixteen": a front-lit subject in full sun is exposed right with 1/ISO s at f/16 (common practice), which a meter of K 12.5 shows for
     // 3200 cd/m² of middle grey. The rule leaves half a stop for safety, so 0.7 stop either way.
     [Fact]
+    [Source("common-practice")]
     public void A_grey_wall_in_the_sun()
     {
         var instant = InstantWithSunAt(45);

@@ -7,6 +7,7 @@ namespace Foramen.Engine.Tests.Paper.PublishedValues;
 /// Pre-exposure adds exposure: A. Adams, The Negative (1981), pre-exposure section (from memory). Gains worked by hand from that law and the
 /// criterion of 0.04 above the flashed base; the closed form for the toe is (1 + φ^n)^(1/n) − φ.
 /// </summary>
+[Source("adams-1981", "pre-exposure", Basis.Worked)]
 public class FlashTests
 {
     [Theory]
@@ -53,6 +54,7 @@ public class FlashTests
     [InlineData(4, 1.000)]
     [InlineData(8, 0.585)]
     [InlineData(128, 0.044)]
+    [Source("adams-1981", "pre-exposure", Basis.Memory)]
     public void Exposures_add(double units, double stops)
         => Assert.Equal(stops, Math.Log2((H(units) + H(4)).LuxSeconds / units), 0.0021);
 }

@@ -7,6 +7,8 @@ namespace Foramen.Engine.Tests.Paper.PublishedValues;
 /// ISO 6846:1992, definitions of Ht, Hm, Hs, P and R (criteria as restated by R. W. Lambrecht, "From Exposure to Print", Focal Encyclopedia of
 /// Photography, 4th ed., 2007, p. 679), applied by hand to logistic curves with round parameters. Tolerance: half the last digit printed.
 /// </summary>
+[Source("iso-6846", "definitions", Basis.Worked)]
+[Source("lambrecht-2007", "criteria")]
 public class Iso6846Tests
 {
     [Fact]
@@ -82,11 +84,13 @@ public class Iso6846Tests
     [InlineData(450.9, 500)]
     [InlineData(281, 250)]
     [InlineData(283, 320)]
+    [Source("iso-6846", "rounding", Basis.Memory)]
     public void Speed_is_rounded_to_the_series(double speed, double rounded)
         => Assert.Equal(rounded, IsoPaperMeasures.RoundSpeed(speed), 1e-9);
 
     [Theory]
     [InlineData(104.9, 100)]
     [InlineData(105, 110)]
+    [Source("iso-6846", "rounding", Basis.Memory)]
     public void Range_is_rounded_to_tens(double range, double rounded) => Assert.Equal(rounded, IsoPaperMeasures.RoundRange(range), 1e-9);
 }

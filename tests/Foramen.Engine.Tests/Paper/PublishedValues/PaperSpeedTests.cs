@@ -8,6 +8,8 @@ namespace Foramen.Engine.Tests.Paper.PublishedValues;
 /// ISO 2720:1974 meter equation t/N² = K/(L·S) and E = πL/(4N²) behind a hole give H = (π/4)·K/S for the metered mid-tone, hence EI = (π/4)·K·P/1000
 /// for a paper of ISO 6846 speed P. Values worked by hand from these two standards; tolerance half the last digit.
 /// </summary>
+[Source("iso-2720", "meter equation", Basis.Worked)]
+[Source("iso-6846", "speed", Basis.Worked)]
 public class PaperSpeedTests
 {
     [Theory]
@@ -26,6 +28,7 @@ public class PaperSpeedTests
 
     // The film criterion 0.8/S (ISO 6) on paper of R 110 and net density 2.0: more than two stops off, so it must not appear.
     [Fact]
+    [Source("iso-6", "0.8/S", Basis.Worked)]
     public void The_film_rule_would_be_two_stops_wrong()
     {
         var throughSpeedPoint = IsoPaperSpeed.FromValue(500).ExposureIndexInSameLight(MeterConstants.Usual);
@@ -40,6 +43,7 @@ public class PaperSpeedTests
     [InlineData(6, 0.90, 3.717)]
     [InlineData(12, 0.85, 5.852)]
     [InlineData(12, 0.90, 7.435)]
+    [Source("schwarzschild-1900", Basis.Worked)]
     public void An_index_at_one_second_falls_by_two_minutes(double index, double exponent, double atTwoMinutes)
     {
         var found = ExposureIndex.Found(index, S(1), LightColour.Noon, MeterConstants.Usual);

@@ -20,6 +20,7 @@ public class ReciprocityFailureTests
     [InlineData(0.85, 60, 123.58)]
     [InlineData(0.80, 100, 316.23)]
     [InlineData(0.70, 30, 128.88)]
+    [Source("schwarzschild-1900", Basis.Worked)]
     public void Schwarzschild(double exponent, double metered, double needed)
         => Assert.Equal(needed, SchwarzschildFailure.FromExponent(exponent).TimeNeeded(S(metered)).Seconds, 0.006);
 
@@ -28,6 +29,7 @@ public class ReciprocityFailureTests
     [InlineData(0.90, 0.738)]
     [InlineData(0.85, 1.172)]
     [InlineData(0.70, 2.847)]
+    [Source("schwarzschild-1900", Basis.Worked)]
     public void Schwarzschild_loss_at_a_metered_100_seconds(double exponent, double stops)
     {
         var law = SchwarzschildFailure.FromExponent(exponent);
@@ -38,10 +40,12 @@ public class ReciprocityFailureTests
     [InlineData(10, 14.17)]
     [InlineData(60, 135.96)]
     [InlineData(100, 273.78)]
+    [Source("gainer", Basis.Worked)]
     public void Additive_power_with_a_tenth_of_a_second(double metered, double needed)
         => Assert.Equal(needed, AdditivePowerFailure.FromExtraAtOneSecond(0.1).TimeNeeded(S(metered)).Seconds, 0.006);
 
     [Fact]
+    [Source("gainer", Basis.Worked)]
     public void Additive_power_backwards()
         => Assert.Equal(54.67, AdditivePowerFailure.FromExtraAtOneSecond(0.1).MeteredFor(S(120)).Seconds, 0.006);
 }

@@ -4,6 +4,7 @@ using Foramen.Engine.Scene;
 namespace Foramen.Engine.Tests.Scene.PublishedValues;
 
 /// <summary>Angles of view that lens tables print for 36 × 24 mm, horizontal, vertical and diagonal, to half the last digit (from memory).</summary>
+[Source("lens-tables", Basis.Memory)]
 public class FieldAngleTests
 {
     [Theory]
@@ -26,6 +27,7 @@ public class FieldAngleTests
 
     // A 4:3 picture at "26 mm" by the diagonal, worked by hand: 43.267 mm shared 4:3:5 is 34.61 × 25.96 mm, 67.3° × 53.1°.
     [Fact]
+    [Source("euclid", "I.47", Basis.Worked)]
     public void Angles_of_a_four_to_three_picture()
     {
         var field = PhotographField.FromFocalLength35(4032, 3024, Length.FromMillimetres(26));

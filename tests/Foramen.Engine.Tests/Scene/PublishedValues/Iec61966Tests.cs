@@ -3,6 +3,7 @@ using Foramen.Engine.Scene;
 namespace Foramen.Engine.Tests.Scene.PublishedValues;
 
 /// <summary>IEC 61966-2-1 (sRGB) and the published matrices of sRGB and Display P3.</summary>
+[Source("iec-61966-2-1")]
 public class Iec61966Tests
 {
     // Worked from the standard's formula by hand; code 128 is the value colour texts quote as 0.2159.
@@ -16,6 +17,7 @@ public class Iec61966Tests
     [InlineData(128, 0.21586)]
     [InlineData(188, 0.50289)]
     [InlineData(255, 1)]
+    [Source("iec-61966-2-1", "transfer function", Basis.Worked)]
     public void Linear_light_of_codes(byte code, double linear) => Assert.Equal(linear, SrgbTransfer.LinearOfCode(code), 0.00001);
 
     // sRGB to XYZ as the standard prints it, four decimals.
@@ -26,6 +28,7 @@ public class Iec61966Tests
 
     // Display P3 to XYZ as CSS Color 4 (W3C) prints it, rounded.
     [Fact]
+    [Source("css-color-4")]
     public void Matrix_of_display_p3() => Same(
         new[,] { { 0.48657, 0.26567, 0.19822 }, { 0.22897, 0.69174, 0.07929 }, { 0, 0.04511, 1.04394 } },
         RgbSpace.ToXyz(PhotographColour.DisplayP3));
@@ -36,6 +39,7 @@ public class Iec61966Tests
     [InlineData(0, 1, 0, -0.2247, 1.0419, -0.0786)]
     [InlineData(0, 0, 1, 0, 0, 1.0979)]
     [InlineData(1, 1, 1, 1, 1, 1)]
+    [Source("css-color-4", Basis.Memory)]
     public void Display_p3_primaries_and_white_in_srgb(double r, double g, double b, double red, double green, double blue)
     {
         var found = RgbSpace.ToLinearSrgb(PhotographColour.DisplayP3, r, g, b);

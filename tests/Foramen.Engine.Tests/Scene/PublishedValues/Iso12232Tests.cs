@@ -4,6 +4,7 @@ using Foramen.Engine.Scene;
 namespace Foramen.Engine.Tests.Scene.PublishedValues;
 
 /// <summary>ISO 12232, standard output sensitivity: code 118 is a focal-plane exposure of 10/S lx s; H = 0.65·L·t/N² (from memory).</summary>
+[Source("iso-12232", "standard output sensitivity", Basis.Memory)]
 public class Iso12232Tests
 {
     // By hand: f/16, 1/100 s, ISO 100: H 0.1 lx s, L = 0.1·256/(0.65·0.01) = 3938.5 cd/m².
@@ -20,6 +21,8 @@ public class Iso12232Tests
 
     // The standard's mid-tone against a meter with K 12.5 (ISO 2720): 10/0.65 over 12.5 is 1.2308, 0.300 stop.
     [Fact]
+    [Source("iso-12232", "standard output sensitivity", Basis.Memory)]
+    [Source("iso-2720", "K 12.5", Basis.Worked)]
     public void A_camera_sees_its_mid_tone_a_third_of_a_stop_above_a_meters()
     {
         var facts = Photographs.Exposed(8, 1 / 60.0, 200);

@@ -6,6 +6,7 @@ namespace Foramen.Engine.Tests.Paper.Strips.PublishedValues;
 /// Nine patches 0.15 apart from lg H −0.30, made from Dmin 0.06, Dn 2, k 5.5, x0 0.50; fitted apart from this code by a Levenberg–Marquardt routine of another
 /// language's library, all four parameters free and no priors.
 /// </summary>
+[Source("levenberg-marquardt", Basis.Library)]
 public class LogisticPatchesTests
 {
     [Theory]

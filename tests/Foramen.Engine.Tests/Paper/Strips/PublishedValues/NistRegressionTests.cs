@@ -7,6 +7,7 @@ namespace Foramen.Engine.Tests.Paper.Strips.PublishedValues;
 /// written down from memory of the published files (data that were remembered wrongly could not give the certified sums to eight digits). Rat43 is the
 /// very curve of this room, Richards's. Derivatives are central differences, so that the problem is stated by its formula alone.
 /// </summary>
+[Source("nist-strd", Basis.Memory)]
 public class NistRegressionTests
 {
     private static readonly Dictionary<string, Problem> Problems = new()
