@@ -266,7 +266,8 @@ public sealed class ExposurePlanner
             SpreadOfDensity(image, flashHere, spread, ToneAim.SpreadOf(tone)),
             outcome,
             band.Aim is { } aim ? Stops.FromRatio((image + flashHere) / aim.LuxSeconds) : null,
-            Probability.FromFraction(band.Aim is null ? 1 : alone.Under(spread)));
+            Probability.FromFraction(band.Aim is null ? 1 : alone.Under(spread)),
+            flashHere > 0 ? flashHere / (image + flashHere) : 0);
     }
 
     private ToneOutcome Outcome(double density, double flashHere, RenderingBand band, double total)

@@ -16,9 +16,8 @@ public static class JudgedTones
     /// <param name="seen">How much lighter than wanted it came out.</param>
     /// <param name="limit">Whether that is a value or a bound.</param>
     /// <param name="judging">Standard deviation of the judgement; that of the eye where null.</param>
-    /// <param name="flashShare">Part of its exposure that came from the flash.</param>
     public static ToneEvidence ToEvidence(
-        PhotographicPaper paper, ToneForecast foretold, Stops seen, ObservedLimit limit, Stops? judging = null, double flashShare = 0)
+        PhotographicPaper paper, ToneForecast foretold, Stops seen, ObservedLimit limit, Stops? judging = null)
     {
         var band = RenderingBand.On(paper.Curve, foretold.Tone.Rendering);
         var aim = band.Aim ?? throw new RefusalException($"The tone \"{foretold.Tone.Name}\" may burn or block, so it says nothing of the exposure.");
@@ -39,7 +38,7 @@ public static class JudgedTones
             BandLow = Stops.FromRatio(band.Low.LuxSeconds / aim.LuxSeconds),
             BandHigh = Stops.FromRatio(band.High!.Value.LuxSeconds / aim.LuxSeconds),
             Spread = Stops.RootSumSquare(judging ?? ToneEvidence.ByEye, foretold.Tone.MeterSpread),
-            FlashShare = flashShare,
+            FlashShare = foretold.FlashShare,
         };
     }
 }

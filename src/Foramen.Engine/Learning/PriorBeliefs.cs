@@ -29,7 +29,7 @@ public sealed record PriorBeliefs
     /// <summary>Each kind of sky.</summary>
     public Stops Light { get; init; } = Stops.FromValue(0.35);
 
-    /// <summary>Ten sheets in the bottle.</summary>
+    /// <summary>Ten sheets in the bottle, at the rate of each stretch of its life.</summary>
     public Stops Ageing { get; init; } = Stops.FromValue(0.4);
 
     /// <summary>What ten sheets in the bottle are taken to cost until the user's own say otherwise: no developer gets stronger with use.</summary>

@@ -55,14 +55,14 @@ public static partial class Words
             BeliefKind.Camera => $"{of}: the hole",
             BeliefKind.Meter => "Your meter",
             BeliefKind.Light => $"Light: {of}",
-            BeliefKind.Ageing => "A tired developer",
+            BeliefKind.Ageing => $"A tired developer, {of}",
             _ => "The flash",
         };
 
         public static string Unit(BeliefKind kind) => kind switch
         {
             BeliefKind.Failure => " for each doubling of the time",
-            BeliefKind.Ageing => " after ten sheets",
+            BeliefKind.Ageing => " for ten sheets",
             _ => "",
         };
 

@@ -28,9 +28,7 @@ public static class SheetLesson
         var judgement = sheet.Judgement ?? throw new RefusalException("It has not been judged.");
         var basis = BasisOf(ledger, sheet);
         var exposure = GivenExposure(sheet, basis);
-        var planner = new ExposurePlanner(PaperResponse.Of(basis.Paper, basis.Light), basis.Tones, basis.Flash, basis.Errors);
-        var forecast = planner.Forecast(exposure);
-        var unflashed = exposure.Flash.Seconds > 0 ? planner.Forecast(exposure with { Flash = default }) : forecast;
+        var forecast = new ExposurePlanner(PaperResponse.Of(basis.Paper, basis.Light), basis.Tones, basis.Flash, basis.Errors).Forecast(exposure);
         var tones = new List<ToneEvidence>();
         foreach (var said in judgement.Body.Tones ?? [])
         {
@@ -38,13 +36,12 @@ public static class SheetLesson
             {
                 // A judgement of the print as a whole says the same of each of its tones, but counts once: it is given to the first.
                 var isThis = said.Tone is { } tone ? sheet.Tones[i].Body.Tone == tone : forecast.Tones[i].FromAim is not null;
-                if (!isThis || forecast.Tones[i].FromAim is not { } total)
+                if (!isThis || forecast.Tones[i].FromAim is null)
                 {
                     continue;
                 }
 
-                var share = exposure.Flash.Seconds > 0 ? Math.Clamp(1 - Math.Pow(2, unflashed.Tones[i].FromAim!.Value.Value - total.Value), 0, 1) : 0;
-                tones.Add(JudgedTones.ToEvidence(basis.Paper, forecast.Tones[i], Stops.FromValue(said.LighterByStops), LimitOf(said.Fate), JudgingOf(said), share));
+                tones.Add(JudgedTones.ToEvidence(basis.Paper, forecast.Tones[i], Stops.FromValue(said.LighterByStops), LimitOf(said.Fate), JudgingOf(said)));
                 break;
             }
         }
