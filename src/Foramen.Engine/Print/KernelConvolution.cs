@@ -1,6 +1,7 @@
 using System.Buffers;
 using Foramen.Engine.Camera;
 using Foramen.Engine.Quantities;
+using Foramen.Engine.Scene;
 
 namespace Foramen.Engine.Print;
 

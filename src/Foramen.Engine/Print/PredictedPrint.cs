@@ -1,6 +1,7 @@
 using System.Numerics.Tensors;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
+using Foramen.Engine.Scene;
 
 namespace Foramen.Engine.Print;
 
@@ -126,26 +127,18 @@ public sealed class PredictedPrint
     {
         CheckRoom(codes.Length, 1);
         var lookup = grey.Value;
-        RowWork.Run(
-            Height,
-            RowsInBand,
-            (from, to) =>
+        EachRow(
+            (row, line) =>
             {
-                var line = new float[Width];
-                for (var row = from; row < to; row++)
-                {
-                    ReadExposure(row, line);
-                    var into = codes.Span.Slice(row * Width, Width);
-                    lookup.Read(line, into);
+                var into = codes.Span.Slice(row * Width, Width);
+                lookup.Read(line, into);
 
-                    var flags = FlagsIfUnknown(row);
-                    for (var i = 0; i < flags.Length; i++)
-                    {
-                        into[i + border] = flags[i] == 0 ? Hatch(i, row) : into[i + border];
-                    }
+                var flags = FlagsIfUnknown(row);
+                for (var i = 0; i < flags.Length; i++)
+                {
+                    into[i + border] = flags[i] == 0 ? Hatch(i, row) : into[i + border];
                 }
             },
-            null,
             cancellation);
     }
 
@@ -158,35 +151,27 @@ public sealed class PredictedPrint
         CheckRoom(codes.Length, 4);
         var tables = colours.Value;
         var (red, green, blue) = (tables[0], tables[1], tables[2]);
-        RowWork.Run(
-            Height,
-            RowsInBand,
-            (from, to) =>
+        EachRow(
+            (row, line) =>
             {
-                var line = new float[Width];
-                for (var row = from; row < to; row++)
+                var into = codes.Span.Slice(4 * row * Width, 4 * Width);
+                for (var i = 0; i < line.Length; i++)
                 {
-                    ReadExposure(row, line);
-                    var into = codes.Span.Slice(4 * row * Width, 4 * Width);
-                    for (var i = 0; i < line.Length; i++)
-                    {
-                        into[4 * i] = red.At(line[i]);
-                        into[(4 * i) + 1] = green.At(line[i]);
-                        into[(4 * i) + 2] = blue.At(line[i]);
-                        into[(4 * i) + 3] = 255;
-                    }
+                    into[4 * i] = red.At(line[i]);
+                    into[(4 * i) + 1] = green.At(line[i]);
+                    into[(4 * i) + 2] = blue.At(line[i]);
+                    into[(4 * i) + 3] = 255;
+                }
 
-                    var flags = FlagsIfUnknown(row);
-                    for (var i = 0; i < flags.Length; i++)
+                var flags = FlagsIfUnknown(row);
+                for (var i = 0; i < flags.Length; i++)
+                {
+                    if (flags[i] == 0)
                     {
-                        if (flags[i] == 0)
-                        {
-                            into.Slice(4 * (i + border), 3).Fill(Hatch(i, row));
-                        }
+                        into.Slice(4 * (i + border), 3).Fill(Hatch(i, row));
                     }
                 }
             },
-            null,
             cancellation);
     }
 
@@ -275,6 +260,22 @@ public sealed class PredictedPrint
         return mirrored;
     }
 
+    /// <summary>Hands over every row with its exposures; bands of rows run beside each other, each with one line of room.</summary>
+    private void EachRow(Action<int, float[]> write, CancellationToken cancellation) => RowWork.Run(
+        Height,
+        RowsInBand,
+        (from, to) =>
+        {
+            var line = new float[Width];
+            for (var row = from; row < to; row++)
+            {
+                ReadExposure(row, line);
+                write(row, line);
+            }
+        },
+        null,
+        cancellation);
+
     private float[] Plane(ExposureLookup lookup, CancellationToken cancellation)
     {
         var plane = GC.AllocateUninitializedArray<float>(Width * Height);
@@ -301,14 +302,7 @@ public sealed class PredictedPrint
         return plane;
     }
 
-    private CodeLookup Codes(double tint) => new(exposed => SrgbCode(reflectance.At(exposed) * tint / whitest));
-
-    /// <summary>IEC 61966-2-1, linear to code.</summary>
-    internal static byte SrgbCode(double linear)
-    {
-        var v = Math.Clamp(linear, 0, 1);
-        return (byte)((255 * (v <= 0.0031308 ? 12.92 * v : (1.055 * Math.Pow(v, 1 / 2.4)) - 0.055)) + 0.5);
-    }
+    private CodeLookup Codes(double tint) => new(exposed => SrgbTransfer.CodeOf(reflectance.At(exposed) * tint / whitest));
 
     private void CheckRoom(int bytes, int bytesInPixel)
     {

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using Foramen.Engine.Camera;
+using Foramen.Engine.Scene;
 
 namespace Foramen.Engine.Print;
 

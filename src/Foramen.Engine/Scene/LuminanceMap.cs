@@ -29,6 +29,8 @@ public sealed class LuminanceMap
     /// </summary>
     public const double BlockedShareThatMatters = 0.1;
 
+    private const int RowsInBand = 64;
+
     private readonly float[] values;
     private readonly LuminanceLimit[] limits;
 
@@ -143,7 +145,7 @@ public sealed class LuminanceMap
     {
         var values = GC.AllocateUninitializedArray<float>(width * height);
         var limits = GC.AllocateUninitializedArray<LuminanceLimit>(width * height);
-        RowBands.Run(height, (from, to) =>
+        RowWork.Run(height, RowsInBand, (from, to) =>
         {
             for (var row = from; row < to; row++)
             {
@@ -157,7 +159,7 @@ public sealed class LuminanceMap
     {
         var values = new float[width * height];
         var limits = new LuminanceLimit[width * height];
-        RowBands.Run(height, (from, to) =>
+        RowWork.Run(height, RowsInBand, (from, to) =>
         {
             var average = new AreaAverage(sourceWidth, width);
             var (rowValues, rowLimits) = (new float[sourceWidth], new LuminanceLimit[sourceWidth]);

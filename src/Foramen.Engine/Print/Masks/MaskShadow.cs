@@ -1,4 +1,5 @@
 using Foramen.Engine.Camera;
+using Foramen.Engine.Scene;
 
 namespace Foramen.Engine.Print;
 

@@ -1,6 +1,7 @@
 using Foramen.Engine.Camera;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
+using Foramen.Engine.Scene;
 
 namespace Foramen.Engine.Print;
 
@@ -137,7 +138,7 @@ public sealed class ScannedPrint
         {
             var density = DensityOf(reflectance).Value;
             var shown = curve.Kind == PaperKind.NegativeWorking ? least + most - density : density;
-            return PredictedPrint.SrgbCode(Math.Pow(10, least - shown));
+            return SrgbTransfer.CodeOf(Math.Pow(10, least - shown));
         });
     }
 

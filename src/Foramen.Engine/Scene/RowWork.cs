@@ -1,4 +1,4 @@
-namespace Foramen.Engine.Print;
+namespace Foramen.Engine.Scene;
 
 /// <summary>
 /// Shares bands of rows among the processor's cores; in a browser, which has one thread for us, does them in turn. Stops between bands when
@@ -12,7 +12,7 @@ internal static class RowWork
     /// <param name="body">From, to.</param>
     /// <param name="progress">Told the part done.</param>
     /// <param name="cancellation">Looked at before each band.</param>
-    public static void Run(int rows, int rowsInBand, Action<int, int> body, Action<double>? progress, CancellationToken cancellation)
+    public static void Run(int rows, int rowsInBand, Action<int, int> body, Action<double>? progress = null, CancellationToken cancellation = default)
     {
         var bands = (rows + rowsInBand - 1) / rowsInBand;
         var done = 0;
