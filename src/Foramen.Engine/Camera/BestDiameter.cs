@@ -8,12 +8,6 @@ public static class BestDiameter
     /// <summary>Rayleigh's factor in d = c·√(λf), from his experiments: Phil. Mag. 31, 87 (1891).</summary>
     public const double RayleighFactor = 1.9;
 
-    /// <summary>Petzval's factor, from geometrical shadow plus a grating's spread: √2 (1857, as later texts quote it).</summary>
-    public const double PetzvalFactor = 1.4142135623730951;
-
-    /// <summary>Factor of a hole that is one whole Fresnel zone, brightest on the axis: 2.</summary>
-    public const double OneZoneFactor = 2;
-
     /// <summary>The best diameter by a criterion.</summary>
     /// <param name="distance">From the hole to the paper.</param>
     /// <param name="light">The wavelengths that make the picture.</param>

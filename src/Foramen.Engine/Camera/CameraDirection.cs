@@ -14,9 +14,6 @@ public readonly record struct CameraDirection
         Z = z;
     }
 
-    /// <summary>Straight out of the hole.</summary>
-    public static CameraDirection Axis => new(0, 0, 1);
-
     /// <summary>Part to the right.</summary>
     public double X { get; }
 

@@ -8,10 +8,8 @@ namespace Foramen.Engine.Exposure;
 /// </summary>
 internal static class NormalSequence
 {
+    // Beyond so many dimensions the errors repeat the first ones, which no sheet has tones enough to notice.
     private static readonly int[] Bases = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37];
-
-    /// <summary>Most dimensions; beyond these the errors repeat the first ones, which no sheet has tones enough to notice.</summary>
-    public static int Dimensions => Bases.Length;
 
     /// <summary>A standard normal number.</summary>
     /// <param name="point">The point, from 0.</param>

@@ -9,12 +9,6 @@ namespace Foramen.Engine.Paper;
 /// </summary>
 public abstract class CharacteristicCurve
 {
-    /// <summary>Lowest lg exposure considered: a billionth of a lux second.</summary>
-    public const double LowestLgExposure = -9;
-
-    /// <summary>Highest lg exposure considered: a billion lux seconds.</summary>
-    public const double HighestLgExposure = 9;
-
     /// <summary>Whether more light makes the sheet darker or lighter.</summary>
     public abstract PaperKind Kind { get; }
 

@@ -50,9 +50,6 @@ internal sealed class EdgeModel
     /// <summary>Light inside less light outside.</summary>
     public double Contrast => unknowns[Step];
 
-    /// <summary>Light outside, at the middle.</summary>
-    public double OutsideLight => unknowns[Outside];
-
     /// <summary>Where the mean radius stands among the unknowns.</summary>
     public static int RadiusPlace => Radius;
 

@@ -96,13 +96,6 @@ public sealed class StripFit
     public (double Density, double Sd) BandAt(double lgExposure)
         => posterior.Propagate(free => posterior.ShapeAt(free).Density(lgExposure));
 
-    /// <summary>Where a time on a strip lies on the curve: lg of its effective exposure, by the failure as it stands after the fit.</summary>
-    public double LgExposureOf(Strip strip, Duration time)
-    {
-        var (x, load) = StripRows.At(StripRows.LgLight(strip, Sensitivity), time.Seconds, posterior.Prior.Failure);
-        return x + (posterior.Free[StripParameters.Failure] * load);
-    }
-
     /// <summary>The box as it is known now: curve, speed with its spread at the strip's own time and light, failure.</summary>
     /// <param name="name">What its owner calls it.</param>
     public PhotographicPaper ToPaper(string name)
