@@ -30,6 +30,14 @@ public static class QuantityText
         ["h"] = 3600,
     };
 
+    private static readonly Dictionary<string, double> MetresPerSecondPerUnit = new(StringComparer.Ordinal)
+    {
+        ["m/s"] = 1,
+        ["km/h"] = 1 / 3.6,
+        ["mph"] = 0.44704,
+        ["kn"] = 1852 / 3600.0,
+    };
+
     private static readonly Dictionary<string, double> DegreesPerUnit = new(StringComparer.Ordinal)
     {
         ["deg"] = 1,
@@ -64,6 +72,11 @@ public static class QuantityText
     /// <exception cref="RefusalException">No number, no unit, an unknown unit, or out of range.</exception>
     public static Duration Duration(string text, string what)
         => Quantities.Duration.FromSeconds(NotNegative(Read(text, what, SecondsPerUnit, "90 s"), text, what));
+
+    /// <summary>Reads a speed such as <c>15 km/h</c> or <c>1.4 m/s</c>.</summary>
+    /// <exception cref="RefusalException">No number, no unit, an unknown unit, or out of range.</exception>
+    public static MotionSpeed MotionSpeed(string text, string what)
+        => Quantities.MotionSpeed.FromMetresPerSecond(NotNegative(Read(text, what, MetresPerSecondPerUnit, "15 km/h"), text, what));
 
     /// <summary>Reads an angle such as <c>12 deg</c>.</summary>
     /// <exception cref="RefusalException">No number, no unit, an unknown unit, or out of range.</exception>

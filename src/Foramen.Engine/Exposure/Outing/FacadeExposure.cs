@@ -31,9 +31,16 @@ public sealed class FacadeExposure
     /// <summary>The time for a luminance, failure included; the longest duration there is where it would be longer, or there is no light.</summary>
     public Duration TimeFor(Luminance luminance)
     {
-        var rate = luminance.CandelasPerSquareMetre * luxPerCandela * response.ActinicFactor;
-        var seconds = rate <= 0 ? double.PositiveInfinity : response.Paper.Failure.SecondsNeeded(aim / rate);
+        var metered = MeteredSecondsFor(luminance);
+        var seconds = double.IsFinite(metered) ? response.Paper.Failure.SecondsNeeded(metered) : double.PositiveInfinity;
         return Duration.FromSeconds(double.IsFinite(seconds) ? Math.Min(seconds, Duration.Max) : Duration.Max);
+    }
+
+    /// <summary>The time that would do without failure, s; without bound where there is no light.</summary>
+    internal double MeteredSecondsFor(Luminance luminance)
+    {
+        var rate = luminance.CandelasPerSquareMetre * luxPerCandela * response.ActinicFactor;
+        return rate <= 0 ? double.PositiveInfinity : aim / rate;
     }
 
     /// <summary>The least luminance that needs no more than this time: the inverse of <see cref="TimeFor"/>.</summary>

@@ -1,0 +1,53 @@
+using Foramen.Engine.Light;
+using Foramen.Engine.Quantities;
+
+namespace Foramen.Engine.Tests.Light.Night;
+
+/// <summary>Light at night against handbook values (from memory) and the photometric distance law.</summary>
+public class NightLightTests
+{
+    // A full moon high in the sky gives some 0.25 lx on level ground (handbook value, from memory): grass and stone of 18 % have 0.0143 cd/m², EV −3.1 at K 12.5.
+    // The published exposure guide (ANSI PH2.7-1986, from memory) gives −3 to −2 for a landscape under it.
+    [Fact]
+    public void A_landscape_under_the_full_moon_meters_as_the_guide_says()
+    {
+        var landscape = NightScene.Find("full moon");
+        var worked = LightMeter.Usual.ExposureValueOf(LightMeter.LuminanceOfCard(Illuminance.FromLux(0.25), Reflectance.FromFraction(0.18))).AtIso100;
+        Assert.Equal(-3.1, worked, 0.05);
+        Assert.InRange(landscape.Lowest.AtIso100 - worked, -0.5, 0.5);
+    }
+
+    // 10.8·10⁴·10^(−0.4·22) = 1.71·10⁻⁴ cd/m²; a natural moonless sky has about 2·10⁻⁴ (CIE handbooks, from memory).
+    [Fact]
+    public void A_natural_night_sky_has_two_ten_thousandths_of_a_candela() => Assert.Equal(1.71e-4, NightGround.NaturalSky.CandelasPerSquareMetre, 0.01e-4);
+
+    // I·cos ε/r²: 1000 cd at 5 m square on are 40 lx, at 60° half of it; at 10 m a quarter.
+    [Theory]
+    [InlineData(5, 0, 40)]
+    [InlineData(5, 60, 20)]
+    [InlineData(10, 0, 10)]
+    public void A_lamp_lights_by_the_distance_law(double metres, double degrees, double lux)
+        => Assert.Equal(lux, NightGround.FromLamp(LuminousIntensity.FromCandelas(1000), Length.FromMetres(metres), Angle.FromDegrees(degrees)).Lux, 1e-9);
+
+    [Fact]
+    public void Lights_add()
+    {
+        Assert.Equal(3.5, NightGround.Sum(Illuminance.FromLux(1), Illuminance.FromLux(2.5)).Lux, 1e-12);
+        Assert.Equal(Math.PI, NightGround.UnderGlow(Luminance.FromCandelasPerSquareMetre(1)).Lux, 1e-12);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("s")]
+    [InlineData("noon")]
+    public void A_scene_that_is_not_one_is_refused_with_the_names_there_are(string text)
+        => Assert.Contains("fair", Assert.Throws<RefusalException>(() => NightScene.Find(text)).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Out_of_range_is_refused()
+    {
+        Assert.Throws<RefusalException>(() => NightGround.GlowOf(30));
+        Assert.Throws<RefusalException>(() => NightGround.FromLamp(default, Length.FromMetres(0), default));
+        Assert.Throws<RefusalException>(() => NightGround.FromLamp(default, Length.FromMetres(1), Angle.FromDegrees(91)));
+    }
+}
