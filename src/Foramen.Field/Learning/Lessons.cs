@@ -24,7 +24,7 @@ public sealed class Lessons(JournalSession session, Clock clock)
     {
         if (known is not { } read || !ReferenceEquals(read.Ledger, session.Ledger))
         {
-            var lessons = LedgerLessons.Of(session.Ledger);
+            var lessons = LedgerLessons.Of(session.Ledger, known?.All);
             known = read = (session.Ledger, lessons, lessons.BeliefsAsOf(clock.Now));
         }
 

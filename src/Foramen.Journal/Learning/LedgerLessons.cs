@@ -11,6 +11,8 @@ namespace Foramen.Journal.Learning;
 /// </summary>
 public sealed record LedgerLessons
 {
+    private ImmutableDictionary<Ulid, KnownLesson> known = ImmutableDictionary<Ulid, KnownLesson>.Empty;
+
     /// <summary>The evidence; its id is the judging entry's.</summary>
     public required ImmutableList<Evidence> Evidence { get; init; }
 
@@ -46,7 +48,9 @@ public sealed record LedgerLessons
     public Beliefs BeliefsAsOf(DateTimeOffset asOf) => Beliefs.From(Evidence, asOf);
 
     /// <summary>The lessons of a ledger.</summary>
-    public static LedgerLessons Of(Ledger ledger)
+    /// <param name="ledger">The ledger.</param>
+    /// <param name="before">Lessons of an earlier state of it: a sheet of which nothing has changed since is not worked out again. The result is the same without.</param>
+    public static LedgerLessons Of(Ledger ledger, LedgerLessons? before = null)
     {
         var judged = ledger.Sheets.All
             .Where(sheet => sheet is { Withdrawn: false, Judgement: not null })
@@ -55,17 +59,19 @@ public sealed record LedgerLessons
         var evidence = ImmutableList.CreateBuilder<Evidence>();
         var sheetOf = ImmutableDictionary.CreateBuilder<string, Ulid>();
         var leftOut = ImmutableList.CreateBuilder<string>();
+        var known = ImmutableDictionary.CreateBuilder<Ulid, KnownLesson>();
         foreach (var sheet in judged)
         {
-            try
+            var lesson = KnownLesson.Of(ledger, sheet, before?.known.GetValueOrDefault(sheet.Id));
+            known[sheet.Id] = lesson;
+            if (lesson.Evidence is { } teaches)
             {
-                var lesson = SheetLesson.Of(ledger, sheet);
-                evidence.Add(lesson);
-                sheetOf[lesson.Id] = sheet.Id;
+                evidence.Add(teaches);
+                sheetOf[teaches.Id] = sheet.Id;
             }
-            catch (RefusalException refusal)
+            else
             {
-                leftOut.Add($"{sheet.Started?.Body.Name ?? "A sheet without a name"}: {refusal.Message}");
+                leftOut.Add($"{sheet.Started?.Body.Name ?? "A sheet without a name"}: {lesson.Refusal}");
             }
         }
 
@@ -80,6 +86,32 @@ public sealed record LedgerLessons
                 .Where(sheet => sheet.Plan?.Body.Odds is not null)
                 .Select(sheet => new ForecastOutcome(Probability.FromFraction(sheet.Plan!.Body.Odds!.Value), sheet.Judgement!.Body.Keeper))],
             Frames = [.. judged.Select(SheetLesson.FrameOf).OfType<(double, bool)>()],
+            known = known.ToImmutable(),
         };
+    }
+
+    /// <summary>What a sheet taught, and all that it was worked out from.</summary>
+    private sealed record KnownLesson(Sheet Sheet, object? Paper, object? Camera, double ProcessedBefore, Evidence? Evidence, string? Refusal)
+    {
+        public static KnownLesson Of(Ledger ledger, Sheet sheet, KnownLesson? before)
+        {
+            var started = sheet.Started?.Body;
+            object? paper = started?.Paper is { } box ? ledger.Papers.Find(box) : null;
+            object? camera = started?.Camera is { } which ? ledger.Cameras.Find(which) : null;
+            var processed = SheetLesson.ProcessedBefore(ledger, sheet);
+            if (before is not null && ReferenceEquals(before.Sheet, sheet) && ReferenceEquals(before.Paper, paper) && ReferenceEquals(before.Camera, camera) && before.ProcessedBefore == processed)
+            {
+                return before;
+            }
+
+            try
+            {
+                return new KnownLesson(sheet, paper, camera, processed, SheetLesson.Of(ledger, sheet), null);
+            }
+            catch (RefusalException refusal)
+            {
+                return new KnownLesson(sheet, paper, camera, processed, null, refusal.Message);
+            }
+        }
     }
 }

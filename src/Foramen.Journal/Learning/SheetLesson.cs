@@ -173,7 +173,7 @@ public static class SheetLesson
     }
 
     // A sheet that is still to be developed comes after all that were.
-    private static double ProcessedBefore(Ledger ledger, Sheet sheet)
+    internal static double ProcessedBefore(Ledger ledger, Sheet sheet)
         => sheet.Started?.Body.Outing is { } outing && (sheet.Bath?.Started?.Order ?? sheet.Judgement?.Order) is var now
             ? ledger.SheetsOf(outing).Count(other => other.Id != sheet.Id && other.Bath?.Started is { } bath && (now is not { } own || bath.Order < own))
             : 0;

@@ -32,4 +32,20 @@ public sealed class LedgerLessonsTests
             Assert.Equal(paper.Failure?.ExponentSd, one.FailureSpread?.Value);
         }
     }
+
+    // An entry that touches one sheet leaves the lessons of the others as they are, and what comes out is what all at once gives.
+    [Fact]
+    public void What_has_not_changed_is_not_worked_out_again()
+    {
+        var earlier = LedgerLessons.Of(Demo);
+        var judged = Demo.Sheets.All.Last(sheet => sheet.Judgement is not null);
+        var at = new DateTimeOffset(2026, 5, 10, 9, 0, 0, TimeSpan.Zero);
+        var after = Demo.With(Entry.Create(Ulid.From(at, [1, 2, 3, 4, 5, 6, 7, 8, 9, 10]), DeviceId.Parse("another"), 1, at, judged.Judgement!.Body with { Keeper = !judged.Judgement.Body.Keeper }));
+        var (again, fresh) = (LedgerLessons.Of(after, earlier), LedgerLessons.Of(after));
+        Assert.Equal(fresh.Evidence.Select(one => one.Id), again.Evidence.Select(one => one.Id));
+        Assert.Equal(fresh.LeftOut, again.LeftOut);
+        Assert.All(fresh.Evidence.Zip(again.Evidence), pair => Assert.Equal(pair.First with { Tones = pair.Second.Tones }, pair.Second));
+        Assert.Equal(earlier.Evidence.Count - 1, earlier.Evidence.Count(one => again.Evidence.Any(kept => ReferenceEquals(kept, one))));
+        Assert.True(earlier.Evidence.Count > 2);
+    }
 }
