@@ -10,5 +10,5 @@ public class MadePagesTests
     public void The_committed_page_is_up_to_date(string name)
         => Assert.True(
             MadePages.Write(Repository.Root, name) == File.ReadAllText(MadePages.File(Repository.Root, name)),
-            $"docs/{name}.md is not what its sources say; run tools/pages {name} and look at the difference.");
+            $"The page \"{name}\" is not what its sources say; run tools/pages {name} and look at the difference.");
 }
