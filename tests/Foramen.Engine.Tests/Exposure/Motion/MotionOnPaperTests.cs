@@ -24,6 +24,7 @@ public class MotionOnPaperTests
     [InlineData(2.5, true, 8, 0.0067)]
     [InlineData(2.5, true, 0, 0.0450)]
     [InlineData(2.5, true, 0.25, 0.0600)]
+    [Source("additive-exposure", Basis.Worked)]
     public void The_least_share_seen_is_that_of_the_table(double slope, bool soft, double ratio, double share)
         => Assert.Equal(share, OnStraight(slope, 1).LeastShareSeen(ratio, soft)!.Value, 0.00006);
 
@@ -31,6 +32,7 @@ public class MotionOnPaperTests
     [Theory]
     [InlineData(0, 0.06548)]
     [InlineData(4, 0.01705)]
+    [Source("schwarzschild-1900", "with additive exposure", Basis.Worked)]
     public void Failure_makes_bright_passers_more_visible_and_dark_ones_less(double ratio, double share)
     {
         Assert.Equal(share, OnStraight(2, 0.85).LeastShareSeen(ratio)!.Value, 0.00002);
@@ -41,6 +43,7 @@ public class MotionOnPaperTests
     [Theory]
     [InlineData(0, 0.0026)]
     [InlineData(4, 0.0077)]
+    [Source("additive-exposure", Basis.Worked)]
     public void A_walker_leaves_no_trace(double ratio, double change)
     {
         var trace = OnStraight(2, 1).Trace(Covering.Of(0.357 / 120, ratio, S(0.357)));
@@ -50,6 +53,7 @@ public class MotionOnPaperTests
 
     // 15 km/h are 4.167 m/s: 1.7 m of cycle cover a point for 0.408 s, 0.0034 of two minutes. Black on mid grey, slope 3.2: 3.2·lg(1 − 0.0034) = −0.0047.
     [Fact]
+    [Source("additive-exposure", Basis.Worked)]
     public void A_cyclist_vanishes_in_two_minutes_and_fifty_of_them_are_a_ghost()
     {
         var paper = PaperResponse.Of(ExposureExamples.Positive, LightColour.Noon);
@@ -71,6 +75,7 @@ public class MotionOnPaperTests
     // On the curve D = 0.08 + 1.90/(1 + e^(7(x − 0.6))) the ground at x 0.45 has 1.487 (reference sheet, 2.4). The disc is 1.5 times as bright: x 0.45 + 0.1761,
     // D = 0.08 + 1.90/(1 + e^0.1827) = 0.9435. Spokes pass in 0.83 s each, so they count as mean light.
     [Fact]
+    [Source("additive-exposure", Basis.Worked)]
     public void The_crank_wheel_is_a_disc_of_density_0_94_on_a_ground_of_1_49()
     {
         var wheel = TurningTests.Crank;
@@ -84,6 +89,7 @@ public class MotionOnPaperTests
 
     // 10 000 cd, 50 m, hole 0.35, spot 0.45, 10 m/s, f 60: 2.42 lx, 0.0375 s, 0.0907 lx s (9.4): a twelfth of the first tone, 1.13 lx s, of a paper of speed 250, range 110.
     [Fact]
+    [Source("lighting-textbook", "distance law", Basis.Worked)]
     public void A_head_lamp_across_the_picture_leaves_nothing()
     {
         var lamp = new PassingLamp { Intensity = LuminousIntensity.FromCandelas(10_000), Distance = M(50), Speed = MotionSpeed.FromMetresPerSecond(10) };
@@ -103,6 +109,7 @@ public class MotionOnPaperTests
     [Theory]
     [InlineData(0.5, 0.277, false)]
     [InlineData(0.05, 2.77, true)]
+    [Source("lighting-textbook", "distance law", Basis.Worked)]
     public void A_lamp_string_streaks_if_it_is_slow_enough(double speed, double exposure, bool seen)
     {
         var lamps = new PassingLamp { Intensity = LuminousIntensity.FromCandelas(20), Distance = M(15), Speed = MotionSpeed.FromMetresPerSecond(speed), Number = 24 };

@@ -15,6 +15,7 @@ public class NightExposureTests
     // Schwarzschild: t = t_m^(1/p). With a speed found at two minutes and p 0.90 ± 0.05, an exposure of T seconds is one in which T·(T/120)^(±0.05/0.90…) may be right:
     // with p 0.95 through the same point, t_m·120^0.05 = T'^0.95.
     [Fact]
+    [Source("schwarzschild-1900", Basis.Worked)]
     public void The_doubt_grows_with_the_doublings_beyond_where_the_speed_was_found()
     {
         var response = PaperResponse.Of(ExposureExamples.Positive, LightColour.Lamp);
@@ -34,6 +35,8 @@ public class NightExposureTests
     // Lamps at EV 5 are 12.5·2⁵/100 = 4 cd/m², as a sky under 12.6 lx. USNO Circular 171 has 3.4 lx at the end of civil twilight (−6°) and some 700 lx at sunset, so that is
     // between −4° and −6°.
     [Fact]
+    [Source("janiczek-deyoung-1987", Basis.Memory)]
+    [Source("iso-2720", "K 12.5", Basis.Worked)]
     public void Sky_and_lamps_balance_once_in_the_evening_and_once_in_the_morning()
     {
         var (from, to) = (At(3, 20, 0), At(3, 21, 0));

@@ -9,6 +9,7 @@ public class NightLightTests
     // A full moon high in the sky gives some 0.25 lx on level ground (handbook value, from memory): grass and stone of 18 % have 0.0143 cd/m², EV −3.1 at K 12.5.
     // The published exposure guide (ANSI PH2.7-1986, from memory) gives −3 to −2 for a landscape under it.
     [Fact]
+    [Source("ansi-ph2.7-1986", Basis.Memory)]
     public void A_landscape_under_the_full_moon_meters_as_the_guide_says()
     {
         var landscape = NightScene.Find("full moon");
@@ -19,6 +20,7 @@ public class NightLightTests
 
     // 10.8·10⁴·10^(−0.4·22) = 1.71·10⁻⁴ cd/m²; a natural moonless sky has about 2·10⁻⁴ (CIE handbooks, from memory).
     [Fact]
+    [Source("cie-night-sky", Basis.Memory)]
     public void A_natural_night_sky_has_two_ten_thousandths_of_a_candela() => Assert.Equal(1.71e-4, NightGround.NaturalSky.CandelasPerSquareMetre, 0.01e-4);
 
     // I·cos ε/r²: 1000 cd at 5 m square on are 40 lx, at 60° half of it; at 10 m a quarter.
@@ -26,6 +28,7 @@ public class NightLightTests
     [InlineData(5, 0, 40)]
     [InlineData(5, 60, 20)]
     [InlineData(10, 0, 10)]
+    [Source("lighting-textbook", "distance law", Basis.Worked)]
     public void A_lamp_lights_by_the_distance_law(double metres, double degrees, double lux)
         => Assert.Equal(lux, NightGround.FromLamp(LuminousIntensity.FromCandelas(1000), Length.FromMetres(metres), Angle.FromDegrees(degrees)).Lux, 1e-9);
 

@@ -12,6 +12,7 @@ public class ImageMotionTests
 
     // A walker at 1.4 m/s, 10 m away, f 60 mm: 0.14 rad/s, 8.4 mm each second; 0.5 m wide: 0.357 s on a point, 0.00298 of two minutes.
     [Fact]
+    [Source("euclid", "similar triangles", Basis.Worked)]
     public void A_walker_goes_as_far_as_geometry_says()
     {
         var walker = new Passers { Width = M(0.5), Speed = MotionSpeed.FromMetresPerSecond(1.4), Distance = M(10), LuminanceRatio = 0 };
@@ -23,11 +24,13 @@ public class ImageMotionTests
 
     // A cloud at 10 m/s, 1000 m up, f 60 mm: 0.6 mm/s, 72 mm in two minutes.
     [Fact]
+    [Source("euclid", "similar triangles", Basis.Worked)]
     public void A_cloud_overhead_is_drawn_out_over_most_of_a_sheet()
         => Assert.Equal(72, ImageMotion.Path(MotionSpeed.FromMetresPerSecond(10), M(1000), F60, S(120)).Millimetres, 1e-9);
 
     // The sky turns 15.04° an hour at its equator (a turn in a sidereal day), 15.71 mm along the arc f·ωt at f 60 and 16.08 mm = f·tan 15° with 15° flat; at 60° half of it.
     [Fact]
+    [Source("meeus-1998", "sidereal day", Basis.Worked)]
     public void Stars_trail_as_the_sky_turns()
     {
         Assert.Equal(15.04, SkyTrail.OfStar(Angle.Zero, S(3600)).Degrees, 0.005);
@@ -38,6 +41,7 @@ public class ImageMotionTests
 
     // The sun moves 15 seconds of arc a second near its equator: 0.5° in two minutes, 0.524 mm at f 60. At the equinox it is on the equator of the sky.
     [Fact]
+    [Source("meeus-1998", "mean motions of sun and moon", Basis.Memory)]
     public void Sun_and_moon_trail_by_where_they_stand_before_and_after()
     {
         var place = GeographicPosition.FromDegrees(52.3, 5.1);

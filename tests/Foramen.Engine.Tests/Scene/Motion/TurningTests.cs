@@ -15,6 +15,7 @@ public class TurningTests
 
     // 18° each second. 120 s: 6 turns. Six spokes: every point has seen the due share after a sixth of a turn, 3.33 s. Mean luminance 0.25·3 + 0.75·1 = 1.5.
     [Fact]
+    [Source("kinematics", "360°/T", Basis.Worked)]
     public void The_crank_wheel_becomes_a_disc_of_one_and_a_half_times_its_ground()
     {
         Assert.Equal(18, Crank.ArcDegrees(S(1)), 1e-12);
@@ -29,6 +30,7 @@ public class TurningTests
 
     // In 1 s a rim point goes 2π·0.3/20 = 0.0942 m, on the sheet at f 63: 0.0942·63/6 = 0.990 mm. The whole circle is 1.885 m, 19.79 mm; no streak is longer.
     [Fact]
+    [Source("kinematics", "r·θ", Basis.Worked)]
     public void The_rim_draws_an_arc_and_then_the_whole_circle()
     {
         var f = Length.FromMillimetres(63);
@@ -61,6 +63,7 @@ public class TurningTests
 
     // A turn in a day: 360°·120/86 400 = 0.5°, r·θ = 2.6 mm, on the sheet 0.027 mm: nothing that a spot of 0.4 mm can show.
     [Fact]
+    [Source("kinematics", "r·θ", Basis.Worked)]
     public void A_turn_so_slow_that_nothing_moves_looks_still()
     {
         var slow = Crank with { TurnTime = S(86_400) };
