@@ -20,7 +20,7 @@ internal static class HomeHost
         try
         {
             await using var home = await StartAsync(args);
-            Console.WriteLine($"Foramen Home: {home.Address}");
+            Announce($"Foramen Home: {home.Address}", home.App.Services.GetRequiredService<HomeOptions>().JsonLog);
             if (home.FirstCode is { } code)
             {
                 Console.WriteLine($"To pair the first device, open {home.Address} on it and type {code} (good for ten minutes).");
@@ -35,6 +35,10 @@ internal static class HomeHost
             return RefusedExitCode;
         }
     }
+
+    // Among structured lines this one is structured too; and a code to pair by belongs in no log, so there it is not said.
+    private static void Announce(string sentence, bool asJson)
+        => Console.WriteLine(asJson ? System.Text.Json.JsonSerializer.Serialize(new AnnouncementBody("Information", "Foramen.Home", sentence), HomeJson.Default.AnnouncementBody) : sentence);
 
     /// <summary>Opens everything and listens.</summary>
     /// <exception cref="RefusalException">It cannot be started so.</exception>
@@ -102,7 +106,7 @@ internal static class HomeHost
             app.MapFallbackToFile("index.html");
             await ListenAsync(app, options.Port);
             var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
-            return new RunningHome(app, store, address, !options.ServesOthers || store is null ? null : codes.Open().Code, codes);
+            return new RunningHome(app, store, address, !options.ServesOthers || options.JsonLog || store is null ? null : codes.Open().Code, codes);
         }
         catch
         {

@@ -20,6 +20,10 @@ internal sealed record DeviceBody(int Id, string Name, DateTimeOffset PairedAt, 
     public static DeviceBody Of(PairedDevice device) => new(device.Id, device.Name, device.PairedAt, device.LastMet, device.Revoked);
 }
 
+/// <summary>A line in the log, by the names that the host's own lines have.</summary>
+internal sealed record AnnouncementBody(
+    [property: JsonPropertyName("LogLevel")] string LogLevel, [property: JsonPropertyName("Category")] string Category, [property: JsonPropertyName("Message")] string Message);
+
 internal sealed record WorkshopRequest(string? Name);
 
 internal sealed record WorkshopBody(int Id, string Name, DateTimeOffset OpenedAt, bool Ended, IReadOnlyList<DeviceBody> Members);
@@ -40,6 +44,7 @@ internal sealed record HealthBody(string Status, string? Database = null, string
 [JsonSerializable(typeof(WorkshopRequest))]
 [JsonSerializable(typeof(WorkshopBody))]
 [JsonSerializable(typeof(IReadOnlyList<WorkshopBody>))]
+[JsonSerializable(typeof(AnnouncementBody))]
 [JsonSerializable(typeof(HashesBody))]
 [JsonSerializable(typeof(ProgressBody))]
 [JsonSerializable(typeof(HealthBody))]

@@ -16,6 +16,7 @@ internal sealed class PostgresServer : IAsyncDisposable
     private readonly string directory;
     private readonly string binaries;
     private int databases;
+    private bool stopped;
 
     private PostgresServer(string directory, string binaries, int port) => (this.directory, this.binaries, Port) = (directory, binaries, port);
 
@@ -53,9 +54,20 @@ internal sealed class PostgresServer : IAsyncDisposable
         await ControlAsync("start");
     }
 
-    public async ValueTask DisposeAsync()
+    /// <summary>Ends every session at once, and does not start again.</summary>
+    public async Task StopAsync()
     {
         await ControlAsync("stop", "-m", "immediate");
+        stopped = true;
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (!stopped)
+        {
+            await ControlAsync("stop", "-m", "immediate");
+        }
+
         if (Environment.UserName == "root")
         {
             await RunAsync("chown", ["-R", "root", directory]);
