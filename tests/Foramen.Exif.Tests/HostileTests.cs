@@ -4,6 +4,7 @@ using System.Text;
 using CsCheck;
 using Foramen.Engine.Quantities;
 using Foramen.Exif.Tests.TestKit;
+using Foramen.Journal.Tests.TestKit;
 
 namespace Foramen.Exif.Tests;
 
@@ -154,4 +155,8 @@ public sealed class HostileTests
         // Generous: the machine may be busy, and the first call compiles.
         Assert.True(clock.Elapsed < TimeSpan.FromSeconds(20), $"{file.Length} bytes took {clock.Elapsed}.");
     }
+
+    [Fact]
+    public void Damaged_files_of_every_kind_end_in_facts_or_a_refusal_within_bounds()
+        => Mutations.Survives([Sample, .. Heads.Select(head => (byte[])[.. head, .. Sample])], file => PhotographFactsReader.Read(file), 32_000_000, 3_000);
 }

@@ -2,6 +2,7 @@ using CsCheck;
 using Foramen.Engine.Quantities;
 using Foramen.Exif.Tests.TestKit;
 using Foramen.Imaging.Tests.TestKit;
+using Foramen.Journal.Tests.TestKit;
 using SkiaSharp;
 
 namespace Foramen.Imaging.Tests;
@@ -83,4 +84,11 @@ public sealed class HostilePictureTests
             }
         }
     }
+
+    [Theory]
+    [InlineData(SKEncodedImageFormat.Jpeg)]
+    [InlineData(SKEncodedImageFormat.Png)]
+    [InlineData(SKEncodedImageFormat.Webp)]
+    public void Damaged_pictures_end_in_a_photograph_or_a_refusal_within_bounds(SKEncodedImageFormat format)
+        => Mutations.Survives([format == SKEncodedImageFormat.Jpeg ? Sample : SamplePictures.Encode(24, 16, format)], ReadOrRefused, 128_000_000, 1_000);
 }

@@ -69,7 +69,9 @@ public static class PlaceFile
         catch (JsonException failure)
         {
             var line = failure.LineNumber is { } number ? $" at line {number + 1}" : "";
-            throw new RefusalException($"The file of places cannot be read{line}: {failure.Message.Split(" Path:")[0].Split(" LineNumber")[0].TrimEnd('.')}.", failure);
+            // The reader's words quote the file, line breaks and all.
+            var words = string.Join(' ', failure.Message.Split(" Path:")[0].Split(" LineNumber")[0].Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).TrimEnd('.');
+            throw new RefusalException($"The file of places cannot be read{line}: {words}.", failure);
         }
     }
 }

@@ -19,10 +19,23 @@ self.addEventListener('fetch', event => {
 
 async function install() {
   const requests = self.assetsManifest.assets
-    .filter(asset => kept.test(asset.url) && !asset.url.endsWith('service-worker.js'))
+    .filter(asset => kept.test(asset.url) && !asset.url.endsWith('service-worker.js') && asset.url !== 'index.html')
     .map(asset => new Request(new URL(asset.url, base), { integrity: asset.hash, cache: 'no-cache' }));
   const cache = await caches.open(cacheName);
   await cache.addAll(requests);
+  await cache.put(index, await page());
+}
+
+// Under a path of its own a host's index.html names that path in its base; apart from that it must be the one that was built.
+async function page() {
+  const response = await fetch(new Request(index, { cache: 'no-cache' }));
+  const asset = self.assetsManifest.assets.find(one => one.url === 'index.html');
+  const text = (await response.clone().text()).replace(/<base href="[^"]*"/, '<base href="/"');
+  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text)));
+  if (!response.ok || asset?.hash !== `sha256-${btoa(String.fromCharCode(...digest))}`) {
+    throw new TypeError('index.html is of another version than the rest; the browser tries again later.');
+  }
+  return response;
 }
 
 async function activate() {

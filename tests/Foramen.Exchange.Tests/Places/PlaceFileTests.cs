@@ -4,6 +4,7 @@ using System.Xml;
 using CsCheck;
 using Foramen.Engine.Quantities;
 using Foramen.Exchange.Places;
+using Foramen.Journal.Tests.TestKit;
 using NetTopologySuite.Features;
 using NetTopologySuite.IO;
 using NetTopologySuite.IO.Converters;
@@ -140,4 +141,12 @@ public class PlaceFileTests
     [Fact]
     public void Files_beyond_measure_are_refused_unread()
         => Assert.Contains("MB", Assert.Throws<RefusalException>(() => PlaceFile.Read(new byte[PlaceFile.LargestBytes + 1])).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void Damaged_lists_of_every_kind_end_in_places_or_a_refusal_within_bounds()
+    {
+        using var gpx = new MemoryStream();
+        GpxPlaces.Write(gpx, PlaceFile.Read(Demo));
+        Mutations.Survives([Demo, gpx.ToArray()], file => PlaceFile.Read(file), 64_000_000, 4_000);
+    }
 }

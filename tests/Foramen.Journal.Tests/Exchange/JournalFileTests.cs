@@ -275,4 +275,9 @@ public class JournalFileTests
     }
 
     private static Gen<string> OneOf(params string[] texts) => Gen.Int[0, texts.Length - 1].Select(i => texts[i]);
+
+    [Fact]
+    [Trait("Promise", "J6")]
+    public void Damaged_journals_end_in_a_result_or_a_refusal_within_bounds()
+        => Mutations.Survives([Sample], file => JournalFile.Read(file), 64_000_000, 3_000);
 }

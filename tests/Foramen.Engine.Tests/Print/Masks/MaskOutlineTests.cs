@@ -1,6 +1,7 @@
 using System.Text;
 using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
+using Foramen.Journal.Tests.TestKit;
 
 namespace Foramen.Engine.Tests.Print;
 
@@ -142,4 +143,13 @@ public sealed class MaskOutlineTests
 
         return free.Cast<bool>().Count(one => one);
     }
+
+    [Fact]
+    public void Damaged_drawings_end_in_outlines_or_a_refusal_within_bounds()
+        => Mutations.Survives(
+            [
+                "<svg xmlns=\"http://www.w3.org/2000/svg\"><title>t</title><g><path d=\"M0 0H10V10Z\"/></g></svg>"u8.ToArray(),
+                "<svg xmlns=\"http://www.w3.org/2000/svg\"><path d=\"M10 10C20 20 40 20 50 10S80 0 90 10Q95 20 99 5T120 8A25 26 -30 0 1 50-25Zm5,5h3v4l-1-2z\"/></svg>"u8.ToArray(),
+            ],
+            file => SvgPathData.Rings(SvgPathFile.PathData(file)), 128_000_000, 4_000);
 }
