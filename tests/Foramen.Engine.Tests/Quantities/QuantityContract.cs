@@ -1,17 +1,21 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using CsCheck;
 using Foramen.Engine.Quantities;
 
 namespace Foramen.Engine.Tests.Quantities;
 
 /// <summary>The contract of one quantity type, given its main factory and the number that goes in and comes out.</summary>
+/// <remarks>A refusal names the unit as the value is written with it, unless told otherwise.</remarks>
 /// <typeparam name="T">The quantity.</typeparam>
-public sealed class QuantityContract<T>(Func<double, T> from, Func<T, double> number, string unit) : IQuantityContract
+public sealed class QuantityContract<T>(Func<double, T> from, Func<T, double> number, string unit, string? refusedWith = null) : IQuantityContract
     where T : struct, IComparable<T>, IEquatable<T>
 {
     private static readonly double Min = Constant("Min");
 
     private static readonly double Max = Constant("Max");
+
+    private readonly string unitRefused = refusedWith ?? unit;
 
     public Type Type => typeof(T);
 
@@ -22,7 +26,7 @@ public sealed class QuantityContract<T>(Func<double, T> from, Func<T, double> nu
         foreach (var absurd in new[] { Math.BitDecrement(Min), Math.BitIncrement(Max), double.NaN, double.PositiveInfinity, double.NegativeInfinity })
         {
             var refusal = Assert.Throws<RefusalException>(() => from(absurd));
-            Assert.EndsWith(".", refusal.Message, StringComparison.Ordinal);
+            Assert.Matches($"^The [A-Za-z -]+ is .+; it should be between .+ and .*[0-9]{Regex.Escape(unitRefused)}\\.$", refusal.Message);
         }
 
         Gen.Double.Sample(any =>
@@ -49,6 +53,12 @@ public sealed class QuantityContract<T>(Func<double, T> from, Func<T, double> nu
         Assert.Equal(x, from(a));
         Assert.Equal(x.GetHashCode(), from(a).GetHashCode());
         Assert.Equal(number(x).Equals(number(y)), x.Equals(y));
+
+        // Two drawn at random are never the same.
+        var same = from(a);
+        Assert.Equal(0, x.CompareTo(same));
+        Assert.True(Compare("op_LessThanOrEqual", x, same) && Compare("op_GreaterThanOrEqual", x, same));
+        Assert.False(Compare("op_LessThan", x, same) || Compare("op_GreaterThan", x, same));
     });
 
     public void IsWrittenWithItsUnit()

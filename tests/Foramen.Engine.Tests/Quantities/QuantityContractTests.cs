@@ -6,7 +6,7 @@ public class QuantityContractTests
 {
     private static readonly IQuantityContract[] Contracts =
     [
-        new QuantityContract<Angle>(Angle.FromDegrees, value => value.Degrees, "°"),
+        new QuantityContract<Angle>(Angle.FromDegrees, value => value.Degrees, "°", " °"),
         new QuantityContract<Area>(Area.FromSquareMetres, value => value.SquareMetres, " m²"),
         new QuantityContract<CameraSpeed>(CameraSpeed.FromIso, value => value.Iso, ""),
         new QuantityContract<ColourTemperature>(ColourTemperature.FromKelvin, value => value.Kelvin, " K"),
@@ -81,6 +81,45 @@ public class QuantityContractTests
         Assert.Throws<RefusalException>(() => Stops.FromRatio(-1));
         Assert.Throws<RefusalException>(() => LuminousExposure.FromLuxSeconds(1e10) + LuminousExposure.FromLuxSeconds(1));
         Assert.Throws<RefusalException>(() => Stops.FromValue(50) + Stops.FromValue(50));
+    }
+
+    // The other units' factories have the same range, said in their own unit: 110 °C is 230 °F, 1 m² is 10 000 cm².
+    [Fact]
+    public void Other_units_keep_the_same_range_and_say_it_in_their_own()
+    {
+        Ends(Length.FromMillimetres, value => value.Millimetres, Length.Min * 1e3, Length.Max * 1e3, " mm");
+        Ends(Duration.FromMinutes, value => value.Seconds / 60, Duration.Min / 60, Duration.Max / 60, " min");
+        Ends(Area.FromSquareCentimetres, value => value.SquareCentimetres, Area.Min * 1e4, Area.Max * 1e4, " cm²");
+        Ends(Volume.FromLitres, value => value.Litres, Volume.Min / 1e3, Volume.Max / 1e3, " l");
+        Ends(MotionSpeed.FromKilometresPerHour, value => value.MetresPerSecond * 3.6, MotionSpeed.Min * 3.6, MotionSpeed.Max * 3.6, " km/h");
+        Ends(Temperature.FromFahrenheit, value => value.Fahrenheit, -76, 230, " °F");
+
+        static void Ends<T>(Func<double, T> from, Func<T, double> number, double least, double most, string unit)
+        {
+            Assert.Equal(least, number(from(least)), Math.Max(1, Math.Abs(least)) * 1e-12);
+            Assert.Equal(most, number(from(most)), most * 1e-12);
+            foreach (var beyond in new[] { least - 1, most * 1.001 })
+            {
+                var said = Assert.Throws<RefusalException>(() => from(beyond)).Message;
+                Assert.StartsWith("The ", said, StringComparison.Ordinal);
+                Assert.EndsWith($"{unit}.", said, StringComparison.Ordinal);
+            }
+        }
+    }
+
+    [Fact]
+    public void Stops_add_subtract_and_turn_round()
+    {
+        var (three, two) = (Stops.FromValue(3), Stops.FromValue(2));
+        Assert.Equal(Stops.FromValue(5), three + two);
+        Assert.Equal(Stops.FromValue(1), three - two);
+        Assert.Equal(Stops.FromValue(-3), -three);
+        Assert.Equal(three + two, Stops.Add(three, two));
+        Assert.Equal(three - two, Stops.Subtract(three, two));
+        Assert.Equal(-three, Stops.Negate(three));
+
+        // 3-4-5.
+        Assert.Equal(5, Stops.RootSumSquare(three, Stops.FromValue(4)).Value, 1e-12);
     }
 
     private static IQuantityContract Of(string name) => Contracts.Single(contract => contract.Type.Name == name);
