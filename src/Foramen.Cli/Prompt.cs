@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Foramen.Cli.Output;
 using Foramen.Cli.Verbs;
+using Foramen.Cli.Verbs.Motion;
 using Foramen.Cli.Verbs.Strips;
 using Foramen.Engine.Quantities;
 
@@ -31,6 +32,7 @@ internal static class Prompt
         root.Subcommands.Add(SunVerb.Create(page));
         root.Subcommands.Add(OutingVerb.Create(page));
         root.Subcommands.Add(MeterVerb.Create(page));
+        root.Subcommands.Add(MotionVerb.Create(page));
         root.Subcommands.Add(CameraVerb.Create(page));
         root.Subcommands.Add(HoleVerb.Create(page));
         root.Subcommands.Add(ScanVerb.Create(page));

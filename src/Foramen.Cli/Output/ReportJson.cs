@@ -6,6 +6,7 @@ namespace Foramen.Cli.Output;
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, UseStringEnumConverter = true)]
 [JsonSerializable(typeof(MeterReport))]
+[JsonSerializable(typeof(MotionReport))]
 [JsonSerializable(typeof(PaperReport))]
 [JsonSerializable(typeof(StripPlanReport))]
 [JsonSerializable(typeof(StripFitReport))]
