@@ -1,6 +1,6 @@
 using System.Diagnostics;
 
-namespace Foramen.Home.Tests.Faults;
+namespace Foramen.Home.Tests.Storage;
 
 /// <summary>A file system of its own in memory, so small that it fills; with a ballast file that can be thrown out.</summary>
 internal sealed class SmallDisk : IDisposable

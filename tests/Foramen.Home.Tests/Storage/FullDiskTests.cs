@@ -1,9 +1,10 @@
 using System.Net;
 using System.Net.Http.Headers;
 using System.Security.Cryptography;
+using Foramen.Home.Tests.Faults;
 using Foramen.Journal.Sync;
 
-namespace Foramen.Home.Tests.Faults;
+namespace Foramen.Home.Tests.Storage;
 
 /// <summary>A disk that is really full, where this machine lets the tests mount a small one; elsewhere SqliteStoreTests fill a database of so many pages.</summary>
 public class FullDiskTests
