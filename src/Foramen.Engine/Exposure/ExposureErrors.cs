@@ -39,10 +39,16 @@ public sealed record ExposureErrors
     public Stops Flash { get; init; } = Stops.FromValue(0.30);
 
     /// <summary>The errors of this gear in this light; everything that gear says nothing of as assumed.</summary>
-    public static ExposureErrors Of(PinholeCamera camera, PhotographicPaper paper, LightColour light) => new()
+    public static ExposureErrors Of(PinholeCamera camera, PhotographicPaper paper, LightColour light) => Of(camera, paper.SpeedSpread, paper.ColourSpread(light));
+
+    /// <summary>The errors of this gear.</summary>
+    /// <param name="camera">The camera.</param>
+    /// <param name="paper">Spread of the paper's speed.</param>
+    /// <param name="colour">Spread by the colour of the light.</param>
+    public static ExposureErrors Of(PinholeCamera camera, Stops paper, Stops colour) => new()
     {
-        Paper = paper.SpeedSpread,
-        Colour = paper.ColourSpread(light),
+        Paper = paper,
+        Colour = colour,
         Hole = Stops.FromValue(2 * Math.Log2(1 + double.Hypot(camera.Hole.DiameterRelativeSd, camera.FocalDistanceRelativeSd))),
     };
 

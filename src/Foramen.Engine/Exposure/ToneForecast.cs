@@ -9,6 +9,5 @@ namespace Foramen.Engine.Exposure;
 /// <param name="Outcome">How it is expected to come out.</param>
 /// <param name="FromAim">Total effective exposure against the one aimed at, in stops; null for a tone that may burn or block.</param>
 /// <param name="ChanceAsWanted">Probability that it lands inside its band; 1 for a tone that may burn or block.</param>
-/// <param name="FlashShare">Part of its effective exposure that comes from the flash, 0 to 1.</param>
 public sealed record ToneForecast(
-    PlacedTone Tone, Density Density, double DensitySpread, ToneOutcome Outcome, Stops? FromAim, Probability ChanceAsWanted, double FlashShare);
+    PlacedTone Tone, Density Density, double DensitySpread, ToneOutcome Outcome, Stops? FromAim, Probability ChanceAsWanted);

@@ -17,7 +17,7 @@ public static class JudgedTones
     /// <param name="limit">Whether that is a value or a bound.</param>
     /// <param name="judging">Standard deviation of the judgement; that of the eye where null.</param>
     public static ToneEvidence ToEvidence(
-        PhotographicPaper paper, ToneForecast foretold, Stops seen, ObservedLimit limit, Stops? judging = null)
+        PhotographicPaper paper, ToneLanding foretold, Stops seen, ObservedLimit limit, Stops? judging = null)
     {
         var band = RenderingBand.On(paper.Curve, foretold.Tone.Rendering);
         var aim = band.Aim ?? throw new RefusalException($"The tone \"{foretold.Tone.Name}\" may burn or block, so it says nothing of the exposure.");

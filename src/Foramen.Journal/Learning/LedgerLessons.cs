@@ -59,10 +59,11 @@ public sealed record LedgerLessons
         var evidence = ImmutableList.CreateBuilder<Evidence>();
         var sheetOf = ImmutableDictionary.CreateBuilder<string, Ulid>();
         var leftOut = ImmutableList.CreateBuilder<string>();
+        var gear = new KnownGear();
         var known = ImmutableDictionary.CreateBuilder<Ulid, KnownLesson>();
         foreach (var sheet in judged)
         {
-            var lesson = KnownLesson.Of(ledger, sheet, before?.known.GetValueOrDefault(sheet.Id));
+            var lesson = KnownLesson.Of(ledger, sheet, gear, before?.known.GetValueOrDefault(sheet.Id));
             known[sheet.Id] = lesson;
             if (lesson.Evidence is { } teaches)
             {
@@ -93,7 +94,7 @@ public sealed record LedgerLessons
     /// <summary>What a sheet taught, and all that it was worked out from.</summary>
     private sealed record KnownLesson(Sheet Sheet, object? Paper, object? Camera, double ProcessedBefore, Evidence? Evidence, string? Refusal)
     {
-        public static KnownLesson Of(Ledger ledger, Sheet sheet, KnownLesson? before)
+        public static KnownLesson Of(Ledger ledger, Sheet sheet, KnownGear gear, KnownLesson? before)
         {
             var started = sheet.Started?.Body;
             object? paper = started?.Paper is { } box ? ledger.Papers.Find(box) : null;
@@ -106,7 +107,7 @@ public sealed record LedgerLessons
 
             try
             {
-                return new KnownLesson(sheet, paper, camera, processed, SheetLesson.Of(ledger, sheet), null);
+                return new KnownLesson(sheet, paper, camera, processed, SheetLesson.Of(ledger, sheet, gear), null);
             }
             catch (RefusalException refusal)
             {

@@ -23,25 +23,27 @@ public static class SheetLesson
 
     /// <summary>The evidence of a judged sheet.</summary>
     /// <exception cref="RefusalException">It lacks paper, camera, tones or an exposure, or holds what cannot be.</exception>
-    public static Evidence Of(Ledger ledger, Sheet sheet)
+    public static Evidence Of(Ledger ledger, Sheet sheet) => Of(ledger, sheet, new KnownGear());
+
+    internal static Evidence Of(Ledger ledger, Sheet sheet, KnownGear gear)
     {
         var judgement = sheet.Judgement ?? throw new RefusalException("It has not been judged.");
-        var basis = BasisOf(ledger, sheet);
+        var basis = BasisOf(ledger, sheet, gear);
         var exposure = GivenExposure(sheet, basis);
-        var forecast = new ExposurePlanner(PaperResponse.Of(basis.Paper, basis.Light), basis.Tones, basis.Flash, basis.Errors).Forecast(exposure);
+        var landed = new ExposurePlanner(gear.ResponseOf(basis.Paper, KelvinUsed(sheet)), basis.Tones, basis.Flash, basis.Errors).Land(exposure);
         var tones = new List<ToneEvidence>();
         foreach (var said in judgement.Body.Tones ?? [])
         {
             for (var i = 0; i < sheet.Tones.Count; i++)
             {
                 // A judgement of the print as a whole says the same of each of its tones, but counts once: it is given to the first.
-                var isThis = said.Tone is { } tone ? sheet.Tones[i].Body.Tone == tone : forecast.Tones[i].FromAim is not null;
-                if (!isThis || forecast.Tones[i].FromAim is null)
+                var isThis = said.Tone is { } tone ? sheet.Tones[i].Body.Tone == tone : landed[i].FromAim is not null;
+                if (!isThis || landed[i].FromAim is null)
                 {
                     continue;
                 }
 
-                tones.Add(JudgedTones.ToEvidence(basis.Paper, forecast.Tones[i], Stops.FromValue(said.LighterByStops), LimitOf(said.Fate), JudgingOf(said)));
+                tones.Add(JudgedTones.ToEvidence(basis.Paper, landed[i], Stops.FromValue(said.LighterByStops), LimitOf(said.Fate), JudgingOf(said)));
                 break;
             }
         }
@@ -66,7 +68,9 @@ public static class SheetLesson
 
     /// <summary>A sheet's scene with everything as label and description say; to plan it, or to foretell it.</summary>
     /// <exception cref="RefusalException">It lacks paper, camera or tones, or holds what cannot be.</exception>
-    public static PlanBasis BasisOf(Ledger ledger, Sheet sheet)
+    public static PlanBasis BasisOf(Ledger ledger, Sheet sheet) => BasisOf(ledger, sheet, new KnownGear());
+
+    private static PlanBasis BasisOf(Ledger ledger, Sheet sheet, KnownGear gear)
     {
         var started = sheet.Started?.Body;
         var paperItem = started?.Paper is { } box ? ledger.Papers.Find(box) : null;
@@ -81,17 +85,17 @@ public static class SheetLesson
             throw new RefusalException("No tone of it was read.");
         }
 
-        var paper = paperItem.Current.Body.ToPaper();
+        var paper = gear.PaperOf(paperItem.Current.Body);
         var frame = sheet.Frame?.Body;
         var camera = cameraItem.At(sheet.Started!.Order).Body.ToCamera().TiltedTo(Angle.FromDegrees(frame?.AimTiltDegrees ?? 0));
-        var light = LightColour.FromTemperature(ColourTemperature.FromKelvin(Math.Clamp(KelvinOf(sheet) ?? 5503, 1500, 25_000)));
+        var light = gear.LightOf(paper, KelvinUsed(sheet));
         var projection = ProjectionOf(camera, sheet);
         var tones = sheet.Tones.Select(tone => Placed(tone.Body, camera, projection)).ToList();
         var flash = sheet.Plan?.Body.FlashLuminanceCandelasPerSquareMetre is { } surface
             ? FlashSetup.AtSurface(camera.ImageIlluminance(Luminance.FromCandelasPerSquareMetre(surface), camera.HoleOffset))
             : FlashSetup.None;
         var moved = sheet.HoleEvents.Any(one => one.Light is LightWord.Cloud or LightWord.ThinCloud);
-        var errors = ExposureErrors.Of(camera, paper, light);
+        var errors = gear.ErrorsOf(camera, paper, KelvinUsed(sheet));
         return new PlanBasis
         {
             Paper = paper,
@@ -148,6 +152,9 @@ public static class SheetLesson
     /// <summary>Colour temperature of the light of a sheet, K: as planned, or else as its tones were read; null where nobody said.</summary>
     public static double? KelvinOf(Sheet sheet)
         => sheet.Plan?.Body.LightKelvin ?? sheet.Tones.Select(tone => tone.Body.LightKelvin).FirstOrDefault(one => one is not null);
+
+    // Daylight where nobody said.
+    private static double KelvinUsed(Sheet sheet) => Math.Clamp(KelvinOf(sheet) ?? 5503, 1500, 25_000);
 
     // A measured density is known better than the eye knows a tone, but never perfectly: places on it are found by hand.
     private static Stops? JudgingOf(JudgedTone said) => said.SdStops is { } sd ? Stops.FromValue(Math.Clamp(sd, LeastJudging, ToneEvidence.ByEye.Value)) : null;

@@ -56,10 +56,10 @@ internal sealed class ForamenPhotographer : IPhotographer
 
         losses.Add([.. judged.Causes.Select(LossOf)]);
         var basis = BasisOf(seen);
-        var forecast = new ExposurePlanner(PaperResponse.Of(basis.Paper, basis.Light), basis.Tones, basis.Flash, basis.Errors)
-            .Forecast(new SheetExposure(Duration.FromSeconds(done.Seconds), Duration.FromSeconds(basis.Flash.IsPossible ? done.FlashSeconds : 0)));
+        var landed = new ExposurePlanner(PaperResponse.Of(basis.Paper, basis.Light), basis.Tones, basis.Flash, basis.Errors)
+            .Land(new SheetExposure(Duration.FromSeconds(done.Seconds), Duration.FromSeconds(basis.Flash.IsPossible ? done.FlashSeconds : 0)));
         var evidenceOfTones = judged.Tones
-            .Select(tone => (Said: tone, Foretold: forecast.Tones.FirstOrDefault(one => one.Tone.Name == tone.Name)))
+            .Select(tone => (Said: tone, Foretold: landed.FirstOrDefault(one => one.Tone.Name == tone.Name)))
             .Where(pair => pair.Foretold is { FromAim: not null })
             .Select(pair => JudgedTones.ToEvidence(basis.Paper, pair.Foretold!, Stops.FromValue(pair.Said.LighterByStops), pair.Said.Lost switch
             {
