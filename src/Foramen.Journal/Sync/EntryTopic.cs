@@ -10,7 +10,15 @@ public static class EntryTopic
     /// <summary>The entry that a voiding or an amendment is about; the sheet that any other entry speaks of; null where there is neither.</summary>
     public static Ulid? Of(Entry entry)
     {
-        var wanted = entry.Kind is EntryKind.EntryVoided or EntryKind.EntryAmended ? "entry"u8 : "sheet"u8;
+        var corrects = entry.Kind is EntryKind.EntryVoided or EntryKind.EntryAmended;
+
+        // Most bodies without the word need no reading; one with an escape may spell it in another way.
+        if (!entry.Body.Contains(corrects ? "\"entry\"" : "\"sheet\"", StringComparison.Ordinal) && !entry.Body.Contains('\\'))
+        {
+            return null;
+        }
+
+        var wanted = corrects ? "entry"u8 : "sheet"u8;
         var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(entry.Body), new JsonReaderOptions { MaxDepth = Entry.MaxDepth });
         Ulid? topic = null;
         while (reader.Read())

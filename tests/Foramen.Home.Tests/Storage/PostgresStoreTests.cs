@@ -111,7 +111,10 @@ public sealed class PostgresStoreTests(Servers servers) : JournalStoreTests
     [Trait("Promise", "H2")]
     public async Task A_server_that_would_lose_commits_is_refused()
     {
-        await using var admin = new NpgsqlConnection(connection);
+        // A server of its own: other tests open stores on the shared one meanwhile.
+        await using var own = await PostgresServer.StartAsync();
+        var unsafely = await own.NewDatabaseAsync();
+        await using var admin = new NpgsqlConnection(unsafely);
         await admin.OpenAsync(Cancellation);
         // Whoever set this gave durability away; the connection's own setting cannot be seen from here, fsync can.
         await using (var set = new NpgsqlCommand("alter system set full_page_writes = off; ", admin))
@@ -119,27 +122,13 @@ public sealed class PostgresStoreTests(Servers servers) : JournalStoreTests
             await set.ExecuteNonQueryAsync(Cancellation);
         }
 
-        await ReloadAsync();
-        try
+        await using (var reload = new NpgsqlCommand("select pg_reload_conf()", admin))
         {
-            Assert.Equal(StoreTrouble.Unsafe, (await Assert.ThrowsAsync<StoreException>(() => JournalStore.OpenAsync(StoreSettings.Postgres(connection), cancellation: Cancellation))).Trouble);
-        }
-        finally
-        {
-            await using (var reset = new NpgsqlCommand("alter system reset full_page_writes", admin))
-            {
-                await reset.ExecuteNonQueryAsync(CancellationToken.None);
-            }
-
-            await ReloadAsync();
+            await reload.ExecuteNonQueryAsync(Cancellation);
+            await Task.Delay(300, Cancellation);
         }
 
-        async Task ReloadAsync()
-        {
-            await using var reload = new NpgsqlCommand("select pg_reload_conf()", admin);
-            await reload.ExecuteNonQueryAsync(CancellationToken.None);
-            await Task.Delay(300, CancellationToken.None);
-        }
+        Assert.Equal(StoreTrouble.Unsafe, (await Assert.ThrowsAsync<StoreException>(() => JournalStore.OpenAsync(StoreSettings.Postgres(unsafely), cancellation: Cancellation))).Trouble);
     }
 
     [Theory]
