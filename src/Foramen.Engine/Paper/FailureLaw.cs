@@ -23,6 +23,19 @@ public abstract record FailureLaw
     public Stops Loss(Duration actual)
         => actual.Seconds <= 0 ? Stops.Zero : Stops.FromRatio(actual.Seconds / MeteredSecondsFor(actual.Seconds));
 
+    /// <summary>
+    /// The exponent q of the power T ∝ t_m^q that the law is like near a metered time: d ln T/d ln t_m, the 1/p of Schwarzschild's law. Lights that take turns for long
+    /// are worth the mean (Σ wᵢ·Iᵢ^q)^(1/q), which is ∫ dt/T(I) of a power law.
+    /// </summary>
+    /// <param name="meteredSeconds">More than nothing.</param>
+    /// <returns>1 where there is no failure; 0.5 to 3.</returns>
+    public double ExponentNear(double meteredSeconds)
+    {
+        const double Step = 1.05;
+        var here = Math.Clamp(meteredSeconds, 1e-3, 1e6);
+        return Math.Clamp(Math.Log(SecondsNeeded(here * Step) / SecondsNeeded(here / Step)) / (2 * Math.Log(Step)), 0.5, 3);
+    }
+
     /// <summary>Time needed in seconds for a metered time in seconds; bare numbers for inner loops.</summary>
     /// <param name="meteredSeconds">Seconds, zero or more.</param>
     public abstract double SecondsNeeded(double meteredSeconds);

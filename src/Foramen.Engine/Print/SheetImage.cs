@@ -162,6 +162,12 @@ public sealed class SheetImage
         }
     }
 
+    /// <summary>Whether a mask lies in the light.</summary>
+    internal bool IsMasked => shade is not null;
+
+    /// <summary>The same image with other light on its pixels.</summary>
+    internal SheetImage WithLux(float[] lux) => new(Grid, Projection, lux, known, mesh, shade);
+
     /// <summary>The same image for loops that outlive a span.</summary>
     internal ReadOnlyMemory<float> LuxMemory => illuminance;
 

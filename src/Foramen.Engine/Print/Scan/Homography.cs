@@ -21,8 +21,12 @@ public sealed class Homography
     /// <param name="bottomLeft">Of u 0, v 1.</param>
     /// <exception cref="RefusalException">The corners make no four-sided figure, or run the wrong way round.</exception>
     public static Homography Through(PixelPoint topLeft, PixelPoint topRight, PixelPoint bottomRight, PixelPoint bottomLeft)
+        => Through([(topLeft.X, topLeft.Y), (topRight.X, topRight.Y), (bottomRight.X, bottomRight.Y), (bottomLeft.X, bottomLeft.Y)]);
+
+    /// <summary>The same for corners that may lie beside the picture; clockwise from the upper left.</summary>
+    /// <exception cref="RefusalException">As above.</exception>
+    internal static Homography Through(IReadOnlyList<(double X, double Y)> corners)
     {
-        PixelPoint[] corners = [topLeft, topRight, bottomRight, bottomLeft];
         RefuseFolded(corners);
         double[] us = [0, 1, 1, 0];
         double[] vs = [0, 0, 1, 1];
@@ -68,8 +72,17 @@ public sealed class Homography
             : throw new RefusalException("A touched place lies beyond the horizon of the plane that the corner marks span; touch one nearer to the strip.");
     }
 
+    /// <summary>The inverse map along one row of pixels: u = (Ux·x + U1)/(Wx·x + W1) and v alike.</summary>
+    internal (double Ux, double U1, double Vx, double V1, double Wx, double W1) PlacesAlong(double y) => (
+        (h[4] * h[8]) - (h[5] * h[7]),
+        (((h[2] * h[7]) - (h[1] * h[8])) * y) + ((h[1] * h[5]) - (h[2] * h[4])),
+        (h[5] * h[6]) - (h[3] * h[8]),
+        (((h[0] * h[8]) - (h[2] * h[6])) * y) + ((h[2] * h[3]) - (h[0] * h[5])),
+        (h[3] * h[7]) - (h[4] * h[6]),
+        (((h[1] * h[6]) - (h[0] * h[7])) * y) + ((h[0] * h[4]) - (h[1] * h[3])));
+
     // With rows counted downwards, corners named clockwise turn to the right at each of them.
-    private static void RefuseFolded(PixelPoint[] corners)
+    private static void RefuseFolded(IReadOnlyList<(double X, double Y)> corners)
     {
         var (right, left) = (0, 0);
         for (var i = 0; i < 4; i++)
