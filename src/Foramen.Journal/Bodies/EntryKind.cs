@@ -30,6 +30,18 @@ public static class EntryKind
     /// <summary>A tone was taken off the ladder.</summary>
     public const string ToneRemoved = "tone.removed";
 
+    /// <summary>A region of the photograph was marked as moving.</summary>
+    public const string MotionMarked = "motion.marked";
+
+    /// <summary>A moving region was unmarked.</summary>
+    public const string MotionRemoved = "motion.removed";
+
+    /// <summary>What a moving region shows began to move.</summary>
+    public const string MotionStarted = "motion.started";
+
+    /// <summary>What a moving region shows stopped moving.</summary>
+    public const string MotionStopped = "motion.stopped";
+
     /// <summary>Time and flash were decided.</summary>
     public const string PlanMade = "plan.made";
 

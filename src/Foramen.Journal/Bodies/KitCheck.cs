@@ -99,6 +99,29 @@ internal static class KitCheck
         Guard.Within(mask.DistanceMillimetres, 0, MaxMillimetres, "the mask's distance", "mm");
     }
 
+    public static void Motion(MotionDefinition motion)
+    {
+        const double MaxSeconds = 1e8;
+        BodyCheck.Required(motion.Name, "the name of what moves");
+        OneOf(motion.How, "how it moves", "turns", "passes", "goesAway", "sways", "flows", "lamp");
+        Guard.Within(motion.Left, 0, 1, "the region's left edge");
+        Guard.Within(motion.Top, 0, 1, "the region's upper edge");
+        Guard.Within(motion.Width, 0, 1, "the region's width");
+        Guard.Within(motion.Height, 0, 1, "the region's height");
+        BodyCheck.Optional(motion.TurnSeconds, 0, MaxSeconds, "the time of a turn", "s");
+        BodyCheck.Optional(motion.ReachOfWidth, 0, 10, "how far it sways");
+        BodyCheck.Optional(motion.SwingSeconds, 0, MaxSeconds, "the time of a swing", "s");
+        BodyCheck.Optional(motion.CrossingSeconds, 0, MaxSeconds, "the time to drift through", "s");
+        BodyCheck.Optional(motion.WidthMetres, 0, 1e5, "the width of what passes", "m");
+        BodyCheck.Optional(motion.SpeedMetresPerSecond, 0, 1e5, "the speed", "m/s");
+        BodyCheck.Optional(motion.DistanceMetres, 0, 1e6, "the distance", "m");
+        BodyCheck.Optional(motion.LuminanceRatio, 0, 1e6, "the luminance against the background");
+        BodyCheck.Optional(motion.Number, 0, 1e6, "the number");
+        BodyCheck.Optional(motion.Candelas, 0, 1e9, "the lamp's light", "cd");
+        BodyCheck.Optional(motion.MovesFrom, 0, 1, "the part of the exposure after which it begins");
+        BodyCheck.Optional(motion.MovesTo, 0, 1, "the part of the exposure after which it stops");
+    }
+
     private static void OneOf(string? word, string what, params string[] words)
     {
         if (word is not null && !words.Contains(word))

@@ -21,7 +21,7 @@ public sealed record Sheet
     public bool IsAnothers => (Developed ?? (object?)Fixed) is not null
         && this is
         {
-            Started: null, StartVoided: false, Photograph: null, Frame: null, Tones.IsEmpty: true, Plan: null, Flashes.IsEmpty: true,
+            Started: null, StartVoided: false, Photograph: null, Frame: null, Tones.IsEmpty: true, Motions.IsEmpty: true, Plan: null, Flashes.IsEmpty: true,
             HoleEvents.IsEmpty: true, Baths.IsEmpty: true, Judgement: null, Scans.IsEmpty: true,
         };
 
@@ -33,6 +33,12 @@ public sealed record Sheet
 
     /// <summary>Tones on the ladder, in the order they were first read, each with its last reading.</summary>
     public ImmutableList<Stamped<ToneRead>> Tones { get; init; } = [];
+
+    /// <summary>Moving regions, in the order they were first marked, each as last said.</summary>
+    public ImmutableList<Stamped<MotionMarked>> Motions { get; init; } = [];
+
+    /// <summary>When moving regions began to move and stopped, in the journal's order.</summary>
+    public ImmutableList<MotionTouch> MotionTouches { get; init; } = [];
 
     /// <summary>The last plan.</summary>
     public Stamped<PlanMade>? Plan { get; init; }
@@ -98,6 +104,10 @@ public sealed record Sheet
             FrameChosen said => this with { Frame = Stamp(said) },
             ToneRead said => this with { Tones = WithTone(Stamp(said)) },
             ToneRemoved said => this with { Tones = Tones.RemoveAll(tone => tone.Body.Tone == said.Tone) },
+            MotionMarked said => this with { Motions = WithMotion(Stamp(said)) },
+            MotionRemoved said => this with { Motions = Motions.RemoveAll(motion => motion.Body.Motion == said.Motion) },
+            MotionStarted said => this with { MotionTouches = MotionTouches.Add(new MotionTouch(said.Motion, true, at, said.SecondsAgo ?? 0)) },
+            MotionStopped said => this with { MotionTouches = MotionTouches.Add(new MotionTouch(said.Motion, false, at, said.SecondsAgo ?? 0)) },
             PlanMade said => this with { Plan = Stamp(said) },
             FlashStarted said => this with { Flashes = Flashes.Add(new FlashGiven(Stamp(said), null)) },
             FlashFinished said => this with { Flashes = WithFlashEnd(Stamp(said)) },
@@ -123,6 +133,12 @@ public sealed record Sheet
     {
         var known = Tones.FindIndex(other => other.Body.Tone == tone.Body.Tone);
         return known < 0 ? Tones.Add(tone) : Tones.SetItem(known, tone);
+    }
+
+    private ImmutableList<Stamped<MotionMarked>> WithMotion(Stamped<MotionMarked> motion)
+    {
+        var known = Motions.FindIndex(other => other.Body.Motion == motion.Body.Motion);
+        return known < 0 ? Motions.Add(motion) : Motions.SetItem(known, motion);
     }
 
     private ImmutableList<FlashGiven> WithFlashEnd(Stamped<FlashFinished> end)

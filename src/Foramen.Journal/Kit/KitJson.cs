@@ -10,4 +10,5 @@ namespace Foramen.Journal.Kit;
 [JsonSerializable(typeof(CameraDefinition))]
 [JsonSerializable(typeof(PaperDefinition))]
 [JsonSerializable(typeof(MaskDefinition))]
+[JsonSerializable(typeof(MotionFile))]
 public sealed partial class KitJson : JsonSerializerContext;

@@ -18,7 +18,7 @@ internal static class GenHistory
     private static readonly double[] ClockOffsets = [0, 0, -3600, 7200];
 
     private static readonly Gen<Move> GenMove = Gen.Select(
-        Gen.Int[0, 2], Gen.Int[0, ClockSteps.Length - 1], Gen.Int[0, 42], Gen.Int[0, 1_000_000], Gen.Int[0, 19],
+        Gen.Int[0, 2], Gen.Int[0, ClockSteps.Length - 1], Gen.Int[0, 46], Gen.Int[0, 1_000_000], Gen.Int[0, 19],
         (device, clock, what, pick, oddity) => new Move(device, clock, what, pick, oddity));
 
     public static readonly Gen<Entry[]> Histories = Gen.Select(GenMove.Array[0, 40], Gen.Int[0, ClockOffsets.Length - 1].Array[3]).Select(Play);
@@ -112,6 +112,15 @@ internal static class GenHistory
             },
             37 => new StripMade { Strip = Id(50_000), Paper = OneOfEach.Paper, Purpose = StripPurpose.Flash, OnStripLux = 1, LightKelvin = 5500, Seconds = [1, 2 + (move.Pick % 5)] },
             38 => new StripRead { Strip = Id(50_000), By = StripReader.Scan, FirstTone = 1 + (move.Pick % 3) },
+            39 => new MotionMarked
+            {
+                Sheet = sheet,
+                Motion = OneOfEach.Motion,
+                Definition = new MotionDefinition { Name = "wheel", How = "turns", Left = 0.2, Top = 0.3, Width = 0.1, Height = 0.1, TurnSeconds = 1 + (move.Pick % 30) },
+            },
+            40 => new MotionStarted { Sheet = sheet, Motion = OneOfEach.Motion, SecondsAgo = move.Pick % 7 == 0 ? 20 : null },
+            41 => new MotionStopped { Sheet = sheet, Motion = OneOfEach.Motion },
+            42 => new MotionRemoved { Sheet = sheet, Motion = OneOfEach.Motion },
             18 or 19 => new EntryVoided { Entry = target },
             _ => new EntryAmended { Entry = target, Body = Amended(move, sheet) },
         };

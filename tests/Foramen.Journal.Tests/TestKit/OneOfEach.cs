@@ -18,6 +18,7 @@ internal static class OneOfEach
     public static readonly Ulid Fixer = Id(908);
     public static readonly Ulid Kit = Id(909);
     public static readonly Ulid Mask = Id(910);
+    public static readonly Ulid Motion = Id(911);
     public static readonly Ulid Strip = Id(911);
     public static readonly string ContentHash = new('a', 64);
 
@@ -67,6 +68,18 @@ internal static class OneOfEach
             SdStops = 0.3, Limit = ReadingLimit.AtLeast, ActinicRatio = 1.25, LightKelvin = 5500, Source = ReadingSource.Photograph, AsRead = "EV 15.3", PhotographX = 0.5, PhotographY = 0.25,
         },
         new ToneRemoved { Sheet = Sheet, Tone = Tone },
+        new MotionMarked
+        {
+            Sheet = Sheet, Motion = Motion,
+            Definition = new MotionDefinition
+            {
+                Name = "crank wheel", How = "turns", Left = 0.25, Top = 0.5, Width = 0.125, Height = 0.25, TurnSeconds = 20, Anticlockwise = true, ReachOfWidth = 0.1, SwingSeconds = 2,
+                CrossingSeconds = 40, Upright = true, WidthMetres = 1.7, SpeedMetresPerSecond = 4.2, DistanceMetres = 20, LuminanceRatio = 0.25, Number = 3, Candelas = 40, MovesFrom = 0.25, MovesTo = 0.75,
+            },
+        },
+        new MotionStarted { Sheet = Sheet, Motion = Motion, SecondsAgo = 5 },
+        new MotionStopped { Sheet = Sheet, Motion = Motion, SecondsAgo = 2 },
+        new MotionRemoved { Sheet = Sheet, Motion = Motion },
         new PlanMade
         {
             Sheet = Sheet, ExposureSeconds = 120, FlashSeconds = 4, FlashFraction = 0.6, FlashLuminanceCandelasPerSquareMetre = 900, Odds = 0.62, LimitedBy = "paper speed", LightKelvin = 5500,

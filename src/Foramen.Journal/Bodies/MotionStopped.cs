@@ -1,0 +1,14 @@
+namespace Foramen.Journal.Bodies;
+
+/// <summary>What a moving region shows stopped moving.</summary>
+public sealed record MotionStopped() : SheetBody(EntryKind.MotionStopped)
+{
+    /// <summary>The moving region.</summary>
+    public required Ulid Motion { get; init; }
+
+    /// <summary>How long before the entry it happened, s; zero where missing. For what is written down afterwards.</summary>
+    public double? SecondsAgo { get; init; }
+
+    /// <inheritdoc/>
+    public override void Check() => BodyCheck.Optional(SecondsAgo, 0, BodyCheck.DaySeconds, "how long ago it was", "s");
+}
