@@ -10,6 +10,8 @@ internal sealed record PromptRun(int ExitCode, string Output, string Errors)
 {
     public static string Kit(string file) => Path.Combine(AppContext.BaseDirectory, "kit", file);
 
+    public static string Moving => Path.Combine(AppContext.BaseDirectory, "demo", "moving.json");
+
     public static string Demo => Path.Combine(AppContext.BaseDirectory, "demo", "canal-basin.jpg");
 
     public static async Task<PromptRun> OfAsync(params string[] arguments)

@@ -16,6 +16,8 @@ internal static class KitFile
 
     public static MaskDefinition Mask(string path) => Read(path, KitJson.Default.MaskDefinition, "mask", "foramen mask");
 
+    public static MotionFile Moving(string path) => Read(path, KitJson.Default.MotionFile, "moving-regions", null);
+
     public static void Save<T>(string path, T definition, JsonTypeInfo<T> type)
     {
         var directory = Path.GetDirectoryName(Path.GetFullPath(path))!;
@@ -33,25 +35,26 @@ internal static class KitFile
     /// <param name="path">The file.</param>
     /// <param name="type">What is in it.</param>
     /// <param name="what">What that is called.</param>
-    /// <param name="maker">The verb that writes such a file.</param>
+    /// <param name="maker">The verb that writes such a file; null where it is written by hand.</param>
     /// <exception cref="RefusalException">No such file, or something else in it.</exception>
-    public static T Read<T>(string path, JsonTypeInfo<T> type, string what, string maker)
+    public static T Read<T>(string path, JsonTypeInfo<T> type, string what, string? maker)
     {
+        var how = maker is null ? "write one as docs/guide.md says" : $"make one with {maker} … --save FILE";
         var file = new FileInfo(path);
         if (!file.Exists)
         {
-            throw new RefusalException($"There is no {what} file {path}; make one with {maker} … --save {Path.GetFileName(path)}.");
+            throw new RefusalException($"There is no {what} file {path}; {how}.");
         }
 
         if (file.Length > LargestBytes)
         {
-            throw new RefusalException($"{path} is larger than a megabyte, so it is not a {what} file; make one with {maker} … --save FILE.");
+            throw new RefusalException($"{path} is larger than a megabyte, so it is not a {what} file; {how}.");
         }
 
         try
         {
             return JsonSerializer.Deserialize(File.ReadAllText(path), type)
-                ?? throw new RefusalException($"{path} is empty; make a {what} file with {maker} … --save FILE.");
+                ?? throw new RefusalException($"{path} is empty, so it is not a {what} file; {how}.");
         }
         catch (JsonException failure)
         {

@@ -18,5 +18,8 @@ internal sealed record PreviewReport
     /// <summary>Part of the sheet that the photograph does not cover, 0 to 1.</summary>
     public required double UnknownShare { get; init; }
 
+    /// <summary>What is left of each moving region, in the file's order; empty where nothing moves.</summary>
+    public required IReadOnlyList<MovingReport> Moving { get; init; }
+
     public required ExposeReport Plan { get; init; }
 }

@@ -28,6 +28,7 @@ internal static class PreviewVerb
         var time = new Option<string?>("--time") { Description = "Open the hole for this long instead of the recommendation, such as 90s.", HelpName = "TIME" };
         var flash = new Option<string?>("--flash") { Description = "Flash for this long instead of the recommendation, such as 3s.", HelpName = "TIME" };
         var mask = new Option<string?>("--mask") { Description = "Mask file, of a mask that lies in the light all the while; make one with foramen mask … --save FILE.", HelpName = "FILE" };
+        var moving = new Option<string?>("--moving") { Description = "File of what moves during the exposure, such as demo/moving.json: what turns, passes, goes away, sways, flows, or a lamp.", HelpName = "FILE" };
         var held = new Option<bool>("--as-held") { Description = "Draw a direct positive as it is in the hand, the subject mirrored left for right; with a mask it always is, so that the mask reads right." };
         var json = CommonOptions.Json();
         var verb = new Command(
@@ -38,10 +39,11 @@ internal static class PreviewVerb
 
             Try:
               foramen preview demo/canal-basin.jpg --camera demo/kit/box-a.json --paper demo/kit/positive.json --out print.png
+              foramen preview demo/canal-basin.jpg --camera demo/kit/box-a.json --paper demo/kit/positive.json --moving demo/moving.json --out print.png
               foramen preview demo/canal-basin.jpg --camera demo/kit/box-a.json --paper demo/kit/grade-2.json --out print.png --negative-out sheet.png --time 60s
             """);
         scene.AddTo(verb);
-        foreach (var option in new Option[] { output, tiff, negative, size, time, flash, mask, held, json })
+        foreach (var option in new Option[] { output, tiff, negative, size, time, flash, mask, moving, held, json })
         {
             verb.Options.Add(option);
         }
@@ -62,6 +64,8 @@ internal static class PreviewVerb
                 var spread = PointSpread.Of(setup.Camera, light);
                 var map = LuminanceMap.AsPaperSees(setup.PhotographWith(parsed, scene, longSide), setup.Sight);
                 var image = SheetImage.Make(map, setup.Projection, longSide, spread, page.Progress("print"), cancellation);
+                var spot = spread.DiameterHolding(0.8);
+                (image, var regions) = MovingScene.Of(parsed.GetValue(moving), image, setup, forecast.Exposure, spot);
                 var maskPath = parsed.GetValue(mask);
                 if (maskPath is not null)
                 {
@@ -98,8 +102,9 @@ internal static class PreviewVerb
                     WidthPixels = print.Width,
                     HeightPixels = print.Height,
                     MillimetresPerPixel = print.PitchMillimetres,
-                    SpotWidthMm = spread.DiameterHolding(0.8).Millimetres,
+                    SpotWidthMm = spot.Millimetres,
                     UnknownShare = 1 - print.KnownShare,
+                    Moving = regions,
                     Plan = ExposeReporting.Report(setup, forecast, bracket: null),
                 };
                 if (parsed.GetValue(json))
@@ -162,6 +167,21 @@ internal static class PreviewVerb
         if (report.UnknownShare > 0.001)
         {
             page.Line(string.Create(culture, $"{report.UnknownShare * 100:0} % of the sheet lies outside the photograph and is hatched; take a wider one to see it."));
+        }
+
+        if (report.Moving.Count > 0)
+        {
+            page.Line();
+            page.Table(
+                ["moving", "standing", "moving", "what is left"],
+                [.. report.Moving.Select(one => (IReadOnlyList<string>)
+                [
+                    one.Name,
+                    string.Create(culture, $"{one.StillDifference:0.00}"),
+                    string.Create(culture, $"{one.MovedDifference:0.00}"),
+                    one.Verdict switch { "vanishes" => "nothing that is seen", "ghost" => "a ghost", _ => "it stays as it is" },
+                ])]);
+            page.Note("Differences in density against what is around or along the way. What the photograph does not show, such as what is behind something that goes away, is guessed from the edges of the region.");
         }
 
         page.Line();

@@ -33,6 +33,7 @@ internal static class ScanVerb
         {
             Description = "Latitude and longitude in degrees, north and east positive, to be written into the file of --out; without it no place goes out.", HelpName = "LAT LON", Arity = new ArgumentArity(2, 2), AllowMultipleArgumentsPerToken = true,
         };
+        var moving = new Option<string?>("--moving") { Description = "File of what moved during the exposure, as for foramen preview.", HelpName = "FILE" };
         var difference = new Option<string?>("--difference") { Description = "PNG file to write: middle grey where the print is as predicted, 40 codes lighter for each stop that it came out lighter; black where it cannot be told.", HelpName = "FILE" };
         var json = CommonOptions.Json();
         var verb = new Command(
@@ -47,7 +48,7 @@ internal static class ScanVerb
             """);
         scene.AddTo(verb);
         print.AddTo(verb);
-        foreach (var option in new Option[] { time, flash, output, opened, place, difference, json })
+        foreach (var option in new Option[] { time, flash, output, opened, place, moving, difference, json })
         {
             verb.Options.Add(option);
         }
@@ -65,6 +66,7 @@ internal static class ScanVerb
                 var light = PaperLight.Of(setup.Light.ToSpectrum(), setup.Paper.Sensitivity);
                 var map = LuminanceMap.AsPaperSees(setup.PhotographWith(parsed, scene, LongSide), setup.Sight);
                 var image = SheetImage.Make(map, setup.Projection, LongSide, PointSpread.Of(setup.Camera, light), page.Progress("print"), cancellation);
+                (image, _) = MovingScene.Of(parsed.GetValue(moving), image, setup, given, setup.Camera.Hole.Diameter);
                 var comparison = PrintComparison.Of(setting, image, setup.Paper.Curve, PrintExposure.Of(setup.Response, given, setup.Flash), rim, cancellation);
                 var files = new List<string>();
                 var facts = new PictureFacts
