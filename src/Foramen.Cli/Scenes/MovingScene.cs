@@ -28,9 +28,10 @@ internal static class MovingScene
         try
         {
             var moving = KitFile.Moving(path).Moving;
-            var regions = moving.Select(one => new RegionInMotion(one.ToRegion(), one.Expected(exposure.Time))).ToList();
-            var moved = MovedImage.Of(still, regions, setup.Response, exposure, setup.Flash, spot);
-            return (moved.Image, [.. moved.Traces.Select((trace, i) => MovingReport.Of(moving[i].Name, trace))]);
+            var motion = MotionOnSheet.Of(still, [.. moving.Select(one => one.ToRegion())], spot);
+            var courses = moving.Select(one => one.Expected(exposure.Time)).ToList();
+            var traces = motion.Traces(courses, setup.Response, exposure, setup.Flash);
+            return (motion.Expose(courses, setup.Response, exposure.Time), [.. traces.Select((trace, i) => MovingReport.Of(moving[i].Name, trace))]);
         }
         catch (RefusalException refusal) when (!refusal.Message.Contains(path, StringComparison.Ordinal))
         {

@@ -50,9 +50,9 @@ public sealed class PredictedPrint
         Height = image.Grid.Height + (2 * border);
     }
 
-    private PredictedPrint(PredictedPrint other, PrintExposure exposure)
+    private PredictedPrint(PredictedPrint other, PrintExposure exposure, SheetImage image)
     {
-        image = other.image;
+        this.image = image;
         this.exposure = exposure;
         look = other.look;
         (density, reflectance, grey, colours) = (other.density, other.reflectance, other.grey, other.colours);
@@ -87,7 +87,13 @@ public sealed class PredictedPrint
         => new(image, exposure, curve, look ?? new PrintLook());
 
     /// <summary>The same sheet and paper with another time or flash; the tables are kept, so this is the way to follow a finger.</summary>
-    public PredictedPrint ExposedAgain(PrintExposure again) => new(this, again);
+    public PredictedPrint ExposedAgain(PrintExposure again) => new(this, again, image);
+
+    /// <summary>The same paper under other light from the same camera: what moved, or a mask.</summary>
+    /// <exception cref="RefusalException">Another size in pixels.</exception>
+    public PredictedPrint ExposedAgain(PrintExposure again, SheetImage other) => other.Grid == image.Grid
+        ? new(this, again, other)
+        : throw new RefusalException($"The light is of {other.Grid.Width} × {other.Grid.Height} pixels and the print of {image.Grid.Width} × {image.Grid.Height}; they should be the same.");
 
     /// <summary>Whether a pixel is known; the border always is.</summary>
     /// <exception cref="RefusalException">Outside the print.</exception>

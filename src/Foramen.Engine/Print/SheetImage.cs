@@ -152,6 +152,19 @@ public sealed class SheetImage
         return known is null || known[index] != 0 ? Illuminance.FromLux(illuminance[index]) : null;
     }
 
+    /// <summary>Illuminance on the sheet where it sees a place of the photograph; null where it does not, or where it is unknown.</summary>
+    public Illuminance? LightFor(PhotographPosition place)
+    {
+        if (Projection.PicturePlaceOf(place) is not { } at)
+        {
+            return null;
+        }
+
+        var column = (int)Math.Round((at.XMillimetres / Grid.PitchMillimetres) + (Grid.Width / 2.0) - 0.5);
+        var row = (int)Math.Round((Grid.Height / 2.0) - 0.5 - (at.YMillimetres / Grid.PitchMillimetres));
+        return column >= 0 && row >= 0 && column < Grid.Width && row < Grid.Height ? At(column, row) : null;
+    }
+
     /// <summary>The light of a row over what falls on the hole's axis for the same luminance: how a flash through the hole is spread.</summary>
     internal void ReadFalloff(int row, Span<float> into)
     {

@@ -35,6 +35,7 @@ public static partial class Words
         public const string MarkSubject = "Marks the subject";
         public const string MoveKeys = "The frame on the photograph. Drag it or use the arrow keys; with Shift in larger steps.";
         public const string MarkKeys = "The subject on the photograph. Drag over it or use the arrow keys; with Shift they move its lower right corner.";
+        public const string MotionKeys = "What moves on the photograph. Drag over it or use the arrow keys; with Shift they move its lower right corner.";
         public const string ClearMark = "Remove the mark";
         public const string Margins = "Room about the subject, of the sheet";
         public const string Left = "Left";

@@ -3,10 +3,7 @@ using Foramen.Engine.Scene;
 
 namespace Foramen.Engine.Print;
 
-/// <summary>
-/// A region of the photograph where it lies on the sheet: the light of its pixels without falloff, to the power by which lights that take turns add, read by place in the
-/// region (u to the right, v downwards, 0 to 1 each).
-/// </summary>
+/// <summary>A region of the photograph where it lies on the sheet: the light of its pixels without falloff, read by place in the region (u to the right, v downwards, 0 to 1 each).</summary>
 /// <remarks>On curved paper the region's edges count as straight between its corners.</remarks>
 internal sealed class RegionOnSheet
 {
@@ -19,16 +16,17 @@ internal sealed class RegionOnSheet
     private readonly int top;
     private readonly int columns;
     private readonly int rows;
+    private readonly int stride;
     private readonly float[] light;
     private readonly float[] falloff;
     private readonly bool[] known;
 
-    private RegionOnSheet(SheetImage image, Homography map, (int Left, int Top, int Right, int Bottom) box, double exponent)
+    private RegionOnSheet(SheetImage image, Homography map, (int Left, int Top, int Right, int Bottom) box)
     {
         this.map = map;
         (left, top) = (box.Left, box.Top);
         (columns, rows) = (box.Right - box.Left, box.Bottom - box.Top);
-        (Exponent, PitchMillimetres) = (exponent, image.Grid.PitchMillimetres);
+        (stride, PitchMillimetres) = (image.Grid.Width, image.Grid.PitchMillimetres);
         reads = new MapReader(columns, rows);
         light = new float[columns * rows];
         falloff = new float[columns * rows];
@@ -40,16 +38,13 @@ internal sealed class RegionOnSheet
             line.AsSpan(left, columns).CopyTo(falloff.AsSpan(row * columns));
             for (var column = 0; column < columns; column++)
             {
-                var from = ((top + row) * image.Grid.Width) + left + column;
+                var from = ((top + row) * stride) + left + column;
                 var here = (row * columns) + column;
                 known[here] = (image.Known.IsEmpty || image.Known[from] != 0) && falloff[here] > 1e-9f;
-                light[here] = known[here] ? Power(image.Lux[from] / falloff[here]) : 0;
+                light[here] = known[here] ? image.Lux[from] / falloff[here] : 0;
             }
         }
     }
-
-    /// <summary>Lights that take turns are worth the mean of this power of them.</summary>
-    public double Exponent { get; }
 
     /// <summary>From pixel to pixel, mm.</summary>
     public double PitchMillimetres { get; }
@@ -61,13 +56,13 @@ internal sealed class RegionOnSheet
         {
             var ((leftX, leftY), (rightX, rightY)) = (map.Map(0, 0.5), map.Map(1, 0.5));
             var ((upX, upY), (downX, downY)) = (map.Map(0.5, 0), map.Map(0.5, 1));
-            return (Math.Max(1, Math.Sqrt(Square(rightX - leftX) + Square(rightY - leftY))), Math.Max(1, Math.Sqrt(Square(downX - upX) + Square(downY - upY))));
+            return (Math.Max(1, double.Hypot(rightX - leftX, rightY - leftY)), Math.Max(1, double.Hypot(downX - upX, downY - upY)));
         }
     }
 
     /// <summary>The region on the sheet.</summary>
     /// <exception cref="RefusalException">It lies outside the frame.</exception>
-    public static RegionOnSheet Of(SheetImage image, MovingRegion region, double exponent)
+    public static RegionOnSheet Of(SheetImage image, MovingRegion region)
     {
         var (a, b) = (region.Place.TopLeft, region.Place.BottomRight);
         (double X, double Y)?[] corners = [Pixel(image, a.X, a.Y), Pixel(image, b.X, a.Y), Pixel(image, b.X, b.Y), Pixel(image, a.X, b.Y)];
@@ -86,18 +81,8 @@ internal sealed class RegionOnSheet
         int Room(Func<(double X, double Y), double> way) => (int)Math.Ceiling(Margin * (all.Max(way) - all.Min(way))) + 2;
         int Low(Func<(double X, double Y), double> way) => Math.Max(0, (int)all.Min(way) - Room(way));
         int High(Func<(double X, double Y), double> way, int size) => Math.Min(size, (int)Math.Ceiling(all.Max(way)) + Room(way));
-        return new RegionOnSheet(
-            image,
-            Homography.Through(all),
-            (Low(p => p.X), Low(p => p.Y), High(p => p.X, width), High(p => p.Y, height)),
-            exponent);
+        return new RegionOnSheet(image, Homography.Through(all), (Low(p => p.X), Low(p => p.Y), High(p => p.X, width), High(p => p.Y, height)));
     }
-
-    /// <summary>A light on the scale of the samples.</summary>
-    public float Power(float value) => Exponent == 1 ? value : MathF.Pow(value, (float)Exponent);
-
-    /// <summary>Back from it.</summary>
-    public float Root(float value) => Exponent == 1 ? value : MathF.Pow(Math.Max(0, value), (float)(1 / Exponent));
 
     /// <summary>Light at a place; not a number where it is unknown or beside the sheet.</summary>
     public float At(double u, double v)
@@ -112,20 +97,21 @@ internal sealed class RegionOnSheet
         return reads.Sample(light, (float)x, (float)y);
     }
 
-    /// <summary>The falloff at a place, which must be on the sheet.</summary>
-    public float FalloffAt(double u, double v)
+    /// <summary>The falloff in the middle; that of the nearest place on the sheet where the middle is beside it.</summary>
+    public float FalloffInTheMiddle
     {
-        var (x, y) = map.Map(u, v);
-        return reads.Sample(falloff, (float)(x - left), (float)(y - top));
+        get
+        {
+            var (x, y) = map.Map(0.5, 0.5);
+            return reads.Sample(falloff, (float)(x - left), (float)(y - top));
+        }
     }
 
-    /// <summary>Puts other light on the region's pixels.</summary>
-    /// <param name="lux">The sheet's, row by row.</param>
-    /// <param name="stride">Pixels in a row of it.</param>
-    /// <param name="moved">Light at a place, on the scale of the samples; where it is no number the pixel is left as it is.</param>
-    /// <param name="part">How much of it there is at a place, 0 to 1; the rest is what was there.</param>
-    public void Write(float[] lux, int stride, Func<double, double, float> moved, Func<double, double, double> part)
+    /// <summary>The known pixels of which there is any part.</summary>
+    /// <param name="part">How much of the motion there is at a place, 0 to 1.</param>
+    public RegionPixels Pixels(Func<double, double, double> part)
     {
+        var pixels = new RegionPixels();
         for (var row = 0; row < rows; row++)
         {
             var (ux, u1, vx, v1, wx, w1) = map.PlacesAlong(top + row);
@@ -135,25 +121,15 @@ internal sealed class RegionOnSheet
                 var x = left + column;
                 var w = (wx * x) + w1;
                 var (u, v) = (((ux * x) + u1) / w, ((vx * x) + v1) / w);
-                if (!known[here] || !(u >= 0 && v >= 0 && u <= 1 && v <= 1) || part(u, v) is var share && share <= 0)
+                if (known[here] && u >= 0 && v >= 0 && u <= 1 && v <= 1 && part(u, v) is var share && share > 0)
                 {
-                    continue;
+                    pixels.Add(((top + row) * stride) + x, (float)u, (float)v, falloff[here], (float)share);
                 }
-
-                var value = moved(u, v);
-                if (float.IsNaN(value))
-                {
-                    continue;
-                }
-
-                var index = ((top + row) * stride) + x;
-                var there = Root(value) * falloff[here];
-                lux[index] += (float)(share * (there - lux[index]));
             }
         }
-    }
 
-    private static double Square(double value) => value * value;
+        return pixels;
+    }
 
     private static RefusalException Outside(MovingRegion region)
         => new($"The moving region \"{region.Name}\" lies outside the frame; move the frame, or mark the region where the sheet sees it.");

@@ -10,7 +10,7 @@ internal sealed class RingAverage
     private readonly double[] sums;
 
     /// <summary>For rings of so many samples.</summary>
-    public RingAverage(int samples) => (this.samples, sums) = (samples, new double[(3 * samples) + 3]);
+    public RingAverage(int samples) => (this.samples, sums) = (samples, new double[(3 * samples) + 2]);
 
     /// <summary>The mean.</summary>
     /// <param name="ring">One turn of samples.</param>
@@ -18,15 +18,22 @@ internal sealed class RingAverage
     /// <param name="into">One turn of means.</param>
     public void Read(ReadOnlySpan<float> ring, IReadOnlyList<RingShift> shifts, Span<float> into)
     {
-        for (var i = 0; i < sums.Length - 1; i++)
+        var sum = 0.0;
+        var at = 0;
+        for (var turn = 0; turn < 3; turn++)
         {
-            sums[i + 1] = sums[i] + ring[i % samples];
+            for (var i = 0; i < ring.Length; i++)
+            {
+                sums[at++] = sum;
+                sum += ring[i];
+            }
         }
 
+        (sums[at], sums[at + 1]) = (sum, sum + ring[0]);
         into.Clear();
-        foreach (var shift in shifts)
+        for (var i = 0; i < shifts.Count; i++)
         {
-            Add(shift, into);
+            Add(shifts[i], into);
         }
     }
 
@@ -41,17 +48,17 @@ internal sealed class RingAverage
         var rest = length - (turns * samples);
         var begin = 0.5 - far;
         begin -= Math.Floor(begin / samples) * samples;
-        var whole = turns * sums[samples];
-        var (first, firstPart) = Place(begin);
-        var (last, lastPart) = Place(begin + rest);
+        var (first, last) = ((int)begin, (int)(begin + rest));
+        var (firstPart, lastPart) = (begin - first, begin + rest - last);
         var scale = shift.Weight / length;
+        var whole = turns * sums[samples];
+        var low = sums.AsSpan(first, into.Length + 1);
+        var high = sums.AsSpan(last, into.Length + 1);
         for (var i = 0; i < into.Length; i++)
         {
-            var low = sums[first + i] + (firstPart * (sums[first + i + 1] - sums[first + i]));
-            var high = sums[last + i] + (lastPart * (sums[last + i + 1] - sums[last + i]));
-            into[i] += (float)(scale * (whole + high - low));
+            var from = low[i] + (firstPart * (low[i + 1] - low[i]));
+            var to = high[i] + (lastPart * (high[i + 1] - high[i]));
+            into[i] += (float)(scale * (whole + to - from));
         }
     }
-
-    private static (int Index, double Part) Place(double at) => ((int)at, at - (int)at);
 }

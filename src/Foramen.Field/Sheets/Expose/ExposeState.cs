@@ -1,10 +1,13 @@
 using Foramen.Engine.Exposure;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
+using Foramen.Field.Sheets.Motions;
 using Foramen.Field.Shell;
+using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Kit;
+using Foramen.Journal.Motions;
 
 namespace Foramen.Field.Sheets.Expose;
 
@@ -82,6 +85,21 @@ public sealed class ExposeState(SheetState sheet)
 
     /// <summary>Writes a new reading: the light against the metered light.</summary>
     public Task<bool> SayReadingAsync(double stops) => sheet.WriteAsync(new LightChanged { Sheet = sheet.Id, Light = LightWord.Reading, LightStops = stops });
+
+    /// <summary>What was marked as moving and may be touched when it starts or stops; things that only pass are counted beforehand.</summary>
+    public IReadOnlyList<MotionMarked> Motions => [.. (sheet.Sheet?.Motions ?? []).Select(one => one.Body).Where(one => one.Definition.How != MotionHow.Passes)];
+
+    /// <summary>Whether it moves at an instant, as last touched or as expected.</summary>
+    public bool MovesAt(Ulid motion, DateTimeOffset now) => sheet.Sheet is { } one && SheetMotions.MovesAt(one, motion, now);
+
+    /// <summary>Writes that something began to move or stopped, now or some time ago.</summary>
+    public Task<bool> TouchAsync(Ulid motion, bool moves, double secondsAgo = 0)
+    {
+        double? ago = secondsAgo > 0 ? secondsAgo : null;
+        return sheet.WriteAsync(moves
+            ? new MotionStarted { Sheet = sheet.Id, Motion = motion, SecondsAgo = ago }
+            : new MotionStopped { Sheet = sheet.Id, Motion = motion, SecondsAgo = ago });
+    }
 
     /// <summary>Writes that the hole was closed.</summary>
     public Task<bool> CloseAsync() => sheet.WriteAsync(new HoleClosed { Sheet = sheet.Id });

@@ -4,6 +4,7 @@ using Foramen.Engine.Scene;
 using Foramen.Exif;
 using Foramen.Field.Components;
 using Foramen.Field.Settings;
+using Foramen.Field.Sheets.Motions;
 using Foramen.Field.Storage;
 using Foramen.Field.Texts;
 using Foramen.Journal.Bodies;
@@ -22,8 +23,6 @@ public sealed class FrameState
     /// two degrees of a sheet that sees sixty.
     /// </summary>
     public const double AimingErrorPercent = 3;
-
-    private const double LeastMark = 0.01;
 
     private readonly SheetState sheet;
     private readonly SheetScene scene;
@@ -122,6 +121,12 @@ public sealed class FrameState
 
     /// <summary>The subject that was marked; null where none was.</summary>
     public RectangleInPhotograph? Subject { get; private set; }
+
+    /// <summary>What is being marked as moving; null where nothing is.</summary>
+    public MotionForm? Moving { get; set; }
+
+    /// <summary>Regions that were marked as moving.</summary>
+    public IReadOnlyList<MotionDefinition> Motions => [.. (sheet.Sheet?.Motions ?? []).Where(one => one.Body.Motion != Moving?.Changing).Select(one => one.Body.Definition)];
 
     /// <summary>The window that the overlay shows; null where no frame can be drawn.</summary>
     public FrameView? View { get; private set; }
@@ -225,35 +230,26 @@ public sealed class FrameState
         Aim(double.RadiansToDegrees(pan), double.RadiansToDegrees(Math.Atan(up * Math.Cos(pan))));
     }
 
-    /// <summary>Marks the subject by two opposite corners, in fractions; what is too small to be meant marks nothing.</summary>
-    public void Mark((double X, double Y) from, (double X, double Y) to)
-    {
-        var (left, right) = Ordered(from.X, to.X);
-        var (top, bottom) = Ordered(from.Y, to.Y);
-        if (right - left >= LeastMark && bottom - top >= LeastMark)
-        {
-            Subject = RectangleInPhotograph.FromFractions(left, top, right - left, bottom - top);
-        }
-    }
+    /// <summary>Marks the subject, or what moves, by two opposite corners, in fractions; what is too small to be meant marks nothing.</summary>
+    public void Mark((double X, double Y) from, (double X, double Y) to) => Marked = MarkedArea.Between(from, to) ?? Marked;
 
     /// <summary>Moves the mark, or its lower right corner, by fractions of the photograph; sets one in the middle where there is none.</summary>
-    public void NudgeMark(double x, double y, bool corner)
+    public void NudgeMark(double x, double y, bool corner) => Marked = MarkedArea.Nudged(Marked, x, y, corner);
+
+    private RectangleInPhotograph? Marked
     {
-        if (Subject is not { } now)
+        get => Moving is { } moving ? moving.Place : Subject;
+        set
         {
-            Mark((0.35, 0.3), (0.65, 0.7));
-            return;
+            if (Moving is { } moving)
+            {
+                moving.Place = value;
+            }
+            else
+            {
+                Subject = value;
+            }
         }
-
-        var (left, top, right, bottom) = (now.TopLeft.X, now.TopLeft.Y, now.BottomRight.X, now.BottomRight.Y);
-        if (corner)
-        {
-            Mark((left, top), (Math.Max(right + x, left + LeastMark), Math.Max(bottom + y, top + LeastMark)));
-            return;
-        }
-
-        (x, y) = (Math.Clamp(x, -left, 1 - right), Math.Clamp(y, -top, 1 - bottom));
-        Mark((left + x, top + y), (right + x, bottom + y));
     }
 
     /// <summary>No subject.</summary>
@@ -362,10 +358,4 @@ public sealed class FrameState
     private static double HalfDegreesDown(double degrees) => Math.Floor((2 * degrees) + 1e-6) / 2;
 
     private static double Percent(double part) => Math.Clamp(Math.Round(100 * part, 2), -1000, 100);
-
-    private static (double From, double To) Ordered(double a, double b)
-    {
-        (a, b) = (Math.Clamp(a, 0, 1), Math.Clamp(b, 0, 1));
-        return a <= b ? (a, b) : (b, a);
-    }
 }

@@ -1,4 +1,5 @@
 using Foramen.Engine.Camera;
+using Foramen.Engine.Exposure;
 using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
@@ -7,6 +8,7 @@ using Foramen.Field.Storage;
 using Foramen.Field.Texts;
 using Foramen.Journal;
 using Foramen.Journal.Learning;
+using Foramen.Journal.Motions;
 
 namespace Foramen.Field.Sheets.Judge;
 
@@ -152,11 +154,27 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
             projection,
             PrintLongSide,
             PointSpread.Of(projection.Camera, PaperLight.Of(scene.Response.Light.ToSpectrum(), scene.Response.Paper.Sensitivity)));
-        var comparison = PrintComparison.Of(setting, image, curve, PrintExposure.Of(scene.Response, SheetLesson.GivenExposure(sheet.Sheet!, basis), basis.Flash), rim);
+        var given = SheetLesson.GivenExposure(sheet.Sheet!, basis);
+        image = AsItMoved(image, scene, given);
+        var comparison = PrintComparison.Of(setting, image, curve, PrintExposure.Of(scene.Response, given, basis.Flash), rim);
         Tones = [.. scene.Tones.Select(tone => (tone.Id, tone.Tone.Name, comparison.ToneAt(tone.Tone, projection, curve)))];
         Doubts = [.. Doubtful(comparison)];
         AimedOffDegrees = comparison.AimedOffDegrees(projection.Camera);
         Comparison = comparison;
+    }
+
+    // The prediction that the print is held against moves as was touched in the tally.
+    private SheetImage AsItMoved(SheetImage still, MeteredScene scene, SheetExposure given)
+    {
+        if (sheet.Sheet is not { Motions.IsEmpty: false } one)
+        {
+            return still;
+        }
+
+        var planned = one.Plan?.Body.ExposureSeconds ?? given.Time.Seconds;
+        var regions = SheetMotions.AsItWent(one, scene.Response.Paper.Failure, Duration.FromSeconds(planned), sheet.Clock.Now);
+        return MotionOnSheet.Of(still, [.. regions.Select(region => region.Region)])
+            .Expose([.. regions.Select(region => region.Course)], scene.Response, given.Time);
     }
 
     private static IEnumerable<string> Doubtful(PrintComparison comparison)

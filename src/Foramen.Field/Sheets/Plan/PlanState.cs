@@ -7,10 +7,12 @@ using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 using Foramen.Field.Learning;
+using Foramen.Field.Sheets.Motions;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Kit;
 using Foramen.Journal.Learning;
+using Foramen.Journal.Motions;
 
 namespace Foramen.Field.Sheets.Plan;
 
@@ -27,6 +29,9 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
     private PaperResponse? response;
     private SheetImage? image;
     private PredictedPrint? print;
+    private MotionOnSheet? motion;
+    private PrintMask? mask;
+    private Length spot;
     private byte[] greys = [];
 
     /// <summary>The scene; null without camera, paper or tones.</summary>
@@ -64,6 +69,18 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
 
     /// <summary>Whether there is a print to draw.</summary>
     public bool HasPrint => print is not null;
+
+    /// <summary>Whether something was marked as moving.</summary>
+    public bool HasMotion => sheet.Sheet is { Motions.IsEmpty: false };
+
+    /// <summary>Whether the print is drawn as if all stood.</summary>
+    public bool AsIfStill { get; set; }
+
+    /// <summary>What is left of what moves; behind a drag until <see cref="Settle"/>, empty before a print was drawn.</summary>
+    public IReadOnlyList<MotionLine> Moving { get; private set; } = [];
+
+    /// <summary>Why what moves cannot be drawn, in a sentence.</summary>
+    public string? MotionMessage { get; private set; }
 
     /// <summary>Masks kept for the sheet's camera, or for any.</summary>
     public IReadOnlyList<MaskDefined> Masks => [.. sheet.Session.Ledger.Masks.All
@@ -120,8 +137,16 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
         }
 
         var light = PaperLight.Of(scene.Response.Light.ToSpectrum(), scene.Response.Paper.Sensitivity);
-        image = SheetImage.Make(LuminanceMap.AsPaperSees(photograph, scene.Sight), projection, LongSide, PointSpread.Of(projection.Camera, light));
+        var spread = PointSpread.Of(projection.Camera, light);
+        spot = spread.DiameterHolding(0.8);
+        image = SheetImage.Make(LuminanceMap.AsPaperSees(photograph, scene.Sight), projection, LongSide, spread);
         print = Expose(image);
+        if (HasMotion)
+        {
+            PrepareMotion();
+            TellMotion();
+        }
+
         greys = new byte[print.Width * print.Height];
     }
 
@@ -137,8 +162,9 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
         try
         {
             var definition = mask is null ? null : Masks.Single(one => one.Mask == mask).Definition;
-            print = Expose(definition is null ? image : image.Masked(definition.ToMask(), response!.Paper.Kind));
-            Mask = mask;
+            var chosen = definition?.ToMask();
+            print = Expose(chosen is null ? image : image.Masked(chosen, response!.Paper.Kind));
+            (Mask, this.mask) = (mask, chosen);
         }
         catch (RefusalException refusal)
         {
@@ -154,8 +180,45 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
             return [];
         }
 
-        print.ExposedAgain(PrintExposure.Of(response, Exposure, plan!.Flash)).WriteGrey8(greys);
+        var exposure = PrintExposure.Of(response, Exposure, plan!.Flash);
+        (Moved() is { } moved ? print.ExposedAgain(exposure, moved) : print.ExposedAgain(exposure)).WriteGrey8(greys);
         return greys;
+    }
+
+    // A region may lie outside a frame that was moved after it was marked; then the sentence says so and the print is drawn without any.
+    private void PrepareMotion()
+    {
+        try
+        {
+            motion = MotionOnSheet.Of(image!, [.. sheet.Sheet!.Motions.Select(one => one.Body.Definition.ToRegion())], spot);
+        }
+        catch (RefusalException refusal)
+        {
+            MotionMessage = refusal.Message;
+        }
+    }
+
+    private SheetImage? Moved()
+    {
+        if (motion is null || AsIfStill)
+        {
+            return null;
+        }
+
+        var moved = motion.Expose([.. SheetMotions.Expected(sheet.Sheet!, Exposure.Time).Select(one => one.Course)], response!, Exposure.Time);
+        return mask is null ? moved : moved.Masked(mask, response!.Paper.Kind);
+    }
+
+    private void TellMotion()
+    {
+        if (motion is null)
+        {
+            return;
+        }
+
+        var regions = SheetMotions.Expected(sheet.Sheet!, Exposure.Time);
+        var traces = motion.Traces([.. regions.Select(region => region.Course)], response!, Exposure, plan!.Flash);
+        Moving = [.. sheet.Sheet!.Motions.Select((one, i) => MotionLine.Of(one.Body.Definition, regions[i], traces[i], image!, response!, Exposure, plan.Flash))];
     }
 
     /// <summary>Takes a time from a drag; odds follow with <see cref="Settle"/>.</summary>
@@ -179,6 +242,7 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
     {
         Forecast = plan?.Planner.Forecast(Exposure);
         Odds = Forecast is null ? null : SheetOdds.Of(Forecast, lessons.All.Mishaps);
+        TellMotion();
     }
 
     /// <summary>The flash as it stands, as a part of the first visible tone.</summary>

@@ -54,8 +54,17 @@ internal static class MotionScene
     public static RegionInMotion Moving(RegionMotion motion, MotionCourse course, RectangleInPhotograph? place = null)
         => new(new MovingRegion("the wheel", place ?? Middle, motion), course);
 
-    public static MovedImage Moved(SheetImage image, PaperResponse response, double seconds, params RegionInMotion[] regions)
-        => MovedImage.Of(image, regions, response, For(seconds), FlashSetup.None);
+    /// <summary>The image with the motion, and what is left of it.</summary>
+    public static (SheetImage Image, IReadOnlyList<RegionTrace> Traces) Moved(SheetImage image, PaperResponse response, double seconds, params RegionInMotion[] regions)
+        => Moved(image, response, seconds, null, regions);
+
+    public static (SheetImage Image, IReadOnlyList<RegionTrace> Traces) Moved(
+        SheetImage image, PaperResponse response, double seconds, Length? spot, params RegionInMotion[] regions)
+    {
+        var motion = MotionOnSheet.Of(image, [.. regions.Select(region => region.Region)], spot);
+        MotionCourse[] courses = [.. regions.Select(region => region.Course)];
+        return (motion.Expose(courses, response, S(seconds)), motion.Traces(courses, response, For(seconds), FlashSetup.None));
+    }
 
     /// <summary>Pixels of the middle's ellipse, a few pixels within its rim and off its hub.</summary>
     public static IEnumerable<int> Inside(SheetImage image, double from = 0.25, double to = 0.9)

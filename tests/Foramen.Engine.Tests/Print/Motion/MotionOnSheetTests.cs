@@ -11,7 +11,7 @@ using static Foramen.Engine.Tests.Print.Motion.MotionScene;
 namespace Foramen.Engine.Tests.Print.Motion;
 
 /// <summary>Moving regions against what they stand for: the mean of many stills, each made by the whole camera.</summary>
-public class MovedImageTests
+public class MotionOnSheetTests
 {
     private static readonly PaperResponse Plain = StraightCurve.Response(2, 1);
     private static readonly PointSpread Spot = PointSpread.Of(Straight.Camera, PaperLight.Monochromatic(450));
@@ -200,7 +200,7 @@ public class MovedImageTests
         var lamp = new PassingLamp { Intensity = LuminousIntensity.FromCandelas(400), Distance = Length.FromMetres(8), Speed = MotionSpeed.FromMetresPerSecond(1.2) };
         var spot = Length.FromMillimetres(1.5);
         var still = Image(Map((_, _) => 0.3));
-        var result = MovedImage.Of(still, [Moving(new LampPasses(lamp), MotionCourse.Throughout(S(120)))], Plain, For(120), FlashSetup.None, spot);
+        var result = Moved(still, Plain, 120, spot, Moving(new LampPasses(lamp), MotionCourse.Throughout(S(120))));
         var row = still.Grid.Height / 2;
         var middle = (row * still.Grid.Width) + (still.Grid.Width / 2);
         var camera = Straight.Camera;
@@ -232,6 +232,40 @@ public class MovedImageTests
         var result = Moved(image, Plain, 120, Moving(new WheelTurns { TurnTime = S(20) }, MotionCourse.Throughout(S(120))));
         Assert.Equal(MotionVerdict.Vanishes, result.Traces[0].Verdict);
         Assert.DoesNotContain(float.NaN, result.Image.Lux.ToArray());
+    }
+
+    [Fact]
+    public void Exposed_again_for_another_time_it_is_as_if_made_anew() => Gen.Select(Gen.Double[5, 600], Gen.Double[5, 600]).Sample(
+        (first, second) =>
+        {
+            MovingRegion[] regions =
+            [
+                new("wheel", Middle, new WheelTurns { TurnTime = S(70) }),
+                new("leaves", RectangleInPhotograph.FromFractions(0.1, 0.1, 0.2, 0.2), new SwaysInPlace { ReachOfWidth = 0.1, Period = S(4) }),
+                new("clouds", RectangleInPhotograph.FromFractions(0.7, 0.1, 0.2, 0.2), new FlowsThrough { Crossing = S(200) }),
+                new("walker", RectangleInPhotograph.FromFractions(0.45, 0.4, 0.3, 0.1), new GoesAway()),
+            ];
+            MotionCourse[] Courses(double seconds) => [.. regions.Select((_, i) => MotionCourse.Between(S(seconds), 0.2 * i, 1))];
+            var response = StraightCurve.Response(2, 0.85);
+            var still = Image(Wheel(0));
+            var kept = MotionOnSheet.Of(still, regions);
+            _ = kept.Expose(Courses(first), response, S(first));
+            Assert.True(kept.Expose(Courses(second), response, S(second)).Lux.SequenceEqual(MotionOnSheet.Of(still, regions).Expose(Courses(second), response, S(second)).Lux));
+        },
+        iter: 20);
+
+    // The walker stands before the wheel: the wheel turns, and what is gone for half of the time lets half of it through.
+    [Fact]
+    public void What_goes_away_before_a_wheel_acts_on_what_the_wheel_leaves()
+    {
+        var passers = new PassesThrough(new Passers { Width = Length.FromMetres(1), Speed = MotionSpeed.FromMetresPerSecond(0.1), Distance = Length.FromMetres(9), LuminanceRatio = 0, Number = 6 });
+        var wheel = Moving(new WheelTurns { TurnTime = S(20) }, MotionCourse.Throughout(S(120)));
+        var turned = Moved(Image(Wheel(0)), Plain, 120, wheel).Image;
+        foreach (var order in new[] { new[] { wheel, Moving(passers, wheel.Course) }, [Moving(passers, wheel.Course), wheel] })
+        {
+            var both = Moved(Image(Wheel(0)), Plain, 120, order).Image;
+            Assert.All(Inside(both, 0.3, 0.8), pixel => Assert.Equal(turned.Lux[pixel] / 2, both.Lux[pixel], 1e-4 * turned.Lux[pixel]));
+        }
     }
 
     [Fact]

@@ -1,0 +1,52 @@
+using Foramen.Engine.Exposure;
+using Foramen.Engine.Paper;
+using Foramen.Engine.Print;
+using Foramen.Engine.Quantities;
+using Foramen.Engine.Scene;
+using Foramen.Field.Texts;
+using Foramen.Journal.Kit;
+
+namespace Foramen.Field.Sheets.Motions;
+
+/// <summary>What is left of a moving region on the print, and what would hide or show it.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="How">One of <see cref="MotionHow"/>.</param>
+/// <param name="Trace">What is left.</param>
+/// <param name="Turns">Turns in the exposure; null for what does not turn.</param>
+/// <param name="Ways">Sentences on what would hide or show it.</param>
+public sealed record MotionLine(string Name, string How, RegionTrace Trace, double? Turns, IReadOnlyList<string> Ways)
+{
+    /// <summary>A line.</summary>
+    public static MotionLine Of(
+        MotionDefinition definition,
+        RegionInMotion region,
+        RegionTrace trace,
+        SheetImage still,
+        PaperResponse response,
+        SheetExposure exposure,
+        FlashSetup flash) => new(
+            definition.Name,
+            definition.How,
+            trace,
+            region.Region.Motion is WheelTurns wheel ? wheel.DegreesIn(region.Course.Moving) / 360 : null,
+            region.Region.Motion is PassesThrough passes ? WaysFor(trace.Verdict, passes.Passers, region.Region.Place, still, response, exposure, flash) : []);
+
+    private static List<string> WaysFor(
+        MotionVerdict verdict, Passers passers, RectangleInPhotograph place, SheetImage still, PaperResponse response, SheetExposure exposure, FlashSetup flash)
+    {
+        var middle = PhotographPosition.FromFractions((place.TopLeft.X + place.BottomRight.X) / 2, (place.TopLeft.Y + place.BottomRight.Y) / 2);
+        if (still.LightFor(middle) is not { Lux: > 1e-9 } background
+            || new MotionOnPaper(response, background, exposure, flash).WaysFor(passers, still.Projection.Camera) is not { } ways)
+        {
+            return [];
+        }
+
+        string?[] lines =
+        [
+            verdict == MotionVerdict.Vanishes ? null : Words.Motions.HideBy(ways.TimeToHide?.Seconds, ways.HoleToHide?.Millimetres, ways.CoverHoleFor?.Seconds),
+            ways.StandStillToShow is { } stand ? Words.Motions.StandToShow(stand.Seconds) : null,
+            ways.NumberToShow is { } number ? Words.Motions.NumberToShow(number) : null,
+        ];
+        return [.. lines.OfType<string>().Where(line => line.Length > 0)];
+    }
+}
