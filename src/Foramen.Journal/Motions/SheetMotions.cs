@@ -3,7 +3,6 @@ using Foramen.Engine.Paper;
 using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
-using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Kit;
 

@@ -195,7 +195,33 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await page.GetByText("Room about the subject").WaitForAsync();
         await TopAsync(".overlay");
         await look("frame");
+        await MovingAsync(overlay);
         await page.PressAsync("On to Meter");
+    }
+
+    // The cyclist rides away and the organ's crank wheel turns.
+    private async Task MovingAsync(ILocator overlay)
+    {
+        await MarkMovingAsync(overlay, (0.515, 0.484), (0.571, 0.564), "cyclist", "goesAway");
+        await page.Locator("#moving-add").ClickAsync();
+        await overlay.DragOnPhotographAsync((0.596, 0.497), (0.649, 0.5675));
+        await page.Locator("#moving-name").FillAsync("crank wheel");
+        await page.Locator("#moving-how").SelectOptionAsync("turns");
+        await page.Locator("#moving-turn").FillAsync("20");
+        await TopAsync(".overlay");
+        await look("frame-moving");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep this", Exact = true }).ClickAsync();
+        await page.Locator("#moving-add").WaitForAsync();
+    }
+
+    private async Task MarkMovingAsync(ILocator overlay, (double X, double Y) from, (double X, double Y) to, string name, string how)
+    {
+        await page.Locator("#moving-add").ClickAsync();
+        await overlay.DragOnPhotographAsync(from, to);
+        await page.Locator("#moving-name").FillAsync(name);
+        await page.Locator("#moving-how").SelectOptionAsync(how);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Keep this", Exact = true }).ClickAsync();
+        await page.Locator("#moving-add").WaitForAsync();
     }
 
     private async Task MeterAsync()
@@ -248,7 +274,11 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
             }
             """);
         await TopAsync(".rail");
+        await page.Locator("#plan-moving").WaitForAsync();
         await look("plan");
+        await page.GetByLabel("As if all stood").CheckAsync();
+        await look("plan-still");
+        await page.GetByLabel("With what moves").CheckAsync();
         await page.PressAsync("Keep this plan");
     }
 
@@ -277,6 +307,7 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await page.GetByRole(AriaRole.Button, new() { Name = "Thin cloud" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Thin cloud", Pressed = true }).WaitForAsync();
         await page.Clock.FastForwardAsync(15_000);
+        await page.GetByRole(AriaRole.Group, new() { Name = "crank wheel" }).GetByLabel("stands").CheckAsync();
         await look("expose-running");
         await page.Clock.FastForwardAsync(60_000);
         await page.Primary().Filter(new() { HasText = "Close the hole now" }).WaitForAsync();

@@ -1,6 +1,5 @@
 using CsCheck;
 using Foramen.Engine.Paper;
-using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 using Foramen.Journal.Bodies;

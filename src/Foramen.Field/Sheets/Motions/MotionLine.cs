@@ -1,7 +1,6 @@
 using Foramen.Engine.Exposure;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Print;
-using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 using Foramen.Field.Texts;
 using Foramen.Journal.Kit;

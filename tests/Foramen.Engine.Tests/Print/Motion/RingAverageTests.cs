@@ -1,7 +1,6 @@
 using CsCheck;
 using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
-using Foramen.Engine.Scene;
 
 namespace Foramen.Engine.Tests.Print.Motion;
 

@@ -1,7 +1,6 @@
 using Foramen.Field.Learning;
 using Foramen.Field.Sheets;
 using Foramen.Field.Sheets.Expose;
-using Foramen.Field.Sheets.Judge;
 using Foramen.Field.Sheets.Motions;
 using Foramen.Field.Sheets.Plan;
 using Foramen.Field.Tests.TestKit;
@@ -78,7 +77,14 @@ public sealed class MotionInPlanTests : IDisposable
         var (sheet, _) = await JudgedSheets.PlannedAsync(field);
         var passers = Wheel() with
         {
-            Name = "walkers", How = MotionHow.Passes, TurnSeconds = null, WidthMetres = 0.5, SpeedMetresPerSecond = 1.4, DistanceMetres = 12, LuminanceRatio = 0.1, Number = 1,
+            Name = "walkers",
+            How = MotionHow.Passes,
+            TurnSeconds = null,
+            WidthMetres = 0.5,
+            SpeedMetresPerSecond = 1.4,
+            DistanceMetres = 12,
+            LuminanceRatio = 0.1,
+            Number = 1,
         };
         await MarkAsync(sheet, passers);
         var plan = await PlanAsync(sheet);
