@@ -16,6 +16,7 @@ namespace Foramen.Cli.Outings;
 internal sealed class OutingDay
 {
     private const long LargestForecastBytes = 1 << 20;
+    private static readonly Stops OneStop = Stops.FromValue(1);
 
     public required LocalDay Day { get; init; }
 
@@ -32,6 +33,12 @@ internal sealed class OutingDay
     public required PinholeCamera? Camera { get; init; }
 
     public required PhotographicPaper? Paper { get; init; }
+
+    /// <summary>What lamps light; null where nothing was said of any.</summary>
+    public required Luminance? Lamplit { get; init; }
+
+    /// <summary>How long a mid-tone of that takes; null without camera and paper.</summary>
+    public required NightExposure? LamplitExposure { get; init; }
 
     public required IReadOnlyList<string> Packing { get; init; }
 
@@ -59,6 +66,7 @@ internal sealed class OutingDay
             LongestExposure = TimeOf(parsed.GetValue(options.Longest), "the longest exposure"),
             Cover = SkyCover.Find(parsed.GetRequiredValue(options.Sky)),
         };
+        Luminance? lamplit = parsed.GetValue(options.Lamplit) is { } lamps ? LamplitText.Luminance(lamps, LightMeter.Usual) : null;
         var facing = AngleOf(parsed.GetValue(options.Facing), "what the facade faces");
         var path = parsed.GetRequiredValue(options.Places);
         var places = PlacesOf(path).Select(record =>
@@ -66,7 +74,12 @@ internal sealed class OutingDay
             record = record.FacadeBearingDeg is null && record.CameraBearingDeg is null && facing is { } said ? record with { FacadeBearingDeg = said.Degrees } : record;
             var place = InFile(path, () => record.ToPlace(camera));
             var exposure = camera is not null && response is not null ? new FacadeExposure(camera, response, InFile(path, record.ToRendering)) : null;
-            return new PlaceWindows(record, place, exposure, WindowFinder.Find(place, wish, exposure, from, to));
+            return new PlaceWindows(
+                record,
+                place,
+                exposure,
+                WindowFinder.Find(place, wish, exposure, from, to),
+                lamplit is { } lit ? DuskBalance.Find(place.Position, lit, OneStop, from, to) : []);
         }).ToList();
 
         var plan = days > 1 ? null : OutingPlan.For(
@@ -86,6 +99,10 @@ internal sealed class OutingDay
             Plan = plan,
             Camera = camera,
             Paper = paper,
+            Lamplit = lamplit,
+            LamplitExposure = lamplit is { } said && camera is not null && paper is not null
+                ? NightExposure.Of(camera, PaperResponse.Of(paper, LightColour.Lamp), said, Engine.Scene.Rendering.Mid)
+                : null,
             Packing = PackingOf(plan, camera),
             Cautions = CautionsOf(places, wish, plan),
         };

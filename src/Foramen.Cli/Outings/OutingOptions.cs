@@ -42,6 +42,12 @@ internal sealed class OutingOptions
 
     public Option<string?> Forecast { get; } = new("--forecast") { Description = "Forecast of cloud as CSV: lines of an instant and per cent, such as 2024-06-20T09:00:00+02:00,40.", HelpName = "FILE" };
 
+    public Option<string?> Lamplit { get; } = new("--lamplit")
+    {
+        Description = "What lamps light at the place, as a meter reads it at night (such as \"EV 4\") or by name (such as floodlit): when sky and lamps are in balance, within a stop.",
+        HelpName = "READING",
+    };
+
     public Option<string?> SetUp { get; } = new("--set-up") { Description = "Time to set up at a place; 10min where nothing is said.", HelpName = "TIME" };
 
     public Option<string?> Flash { get; } = new("--flash") { Description = "Time to load and flash a sheet; 2min where nothing is said.", HelpName = "TIME" };
@@ -62,7 +68,7 @@ internal sealed class OutingOptions
     {
         foreach (var option in new Option[]
         {
-            Places, Date, Zone, Days, From, To, Camera, Paper, Light, Sky, Longest, Facing, LeastRaking, AnySun, OffHole, Sheets, Cloud, Forecast, SetUp, Flash, Processing,
+            Places, Date, Zone, Days, From, To, Camera, Paper, Light, Sky, Longest, Facing, LeastRaking, AnySun, OffHole, Sheets, Cloud, Forecast, Lamplit, SetUp, Flash, Processing,
             Ics, GeoJson, Gpx, Pdf, Json,
         })
         {

@@ -17,6 +17,9 @@ internal sealed record OutingReport
 
     public required IReadOnlyList<OutingPlaceReport> Places { get; init; }
 
+    /// <summary>What lamps light; null where nothing was said of any.</summary>
+    public OutingLamplitReport? Lamplit { get; init; }
+
     public required IReadOnlyList<OutingStepReport> Schedule { get; init; }
 
     /// <summary>Places whose light does not fit.</summary>

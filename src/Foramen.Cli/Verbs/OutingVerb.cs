@@ -22,6 +22,7 @@ internal static class OutingVerb
             Try:
               foramen outing --places demo/places.geojson --date 2024-06-20 --zone +02:00
               foramen outing --places demo/places.geojson --date 2024-06-20 --zone +02:00 --camera demo/kit/box-a.json --paper demo/kit/positive.json --longest 4min --pdf day.pdf --ics day.ics
+              foramen outing --places demo/places.geojson --date 2024-06-20 --zone +02:00 --lamplit floodlit --camera demo/kit/box-a.json --paper demo/kit/positive.json
               foramen outing --places demo/places.geojson --date 2024-01-01 --days 366 --json
             """);
         options.AddTo(verb);
@@ -59,7 +60,11 @@ internal static class OutingVerb
                 place.Place.Position.Longitude.Degrees,
                 place.Place.Facade.Bearing.Degrees,
                 [.. place.Windows.Select(one => new OutingWindowReport(
-                    Shown(one.Window.Start), Shown(one.Window.End), Shown(one.Best), one.ShortestExposure?.Seconds, one.SunAtBest.Azimuth.Degrees, one.SunAtBest.Elevation.Degrees))]))],
+                    Shown(one.Window.Start), Shown(one.Window.End), Shown(one.Best), one.ShortestExposure?.Seconds, one.SunAtBest.Azimuth.Degrees, one.SunAtBest.Elevation.Degrees))],
+                [.. place.Balances.Select(one => new OutingSpanReport(Shown(one.Start), Shown(one.End)))]))],
+            Lamplit = day.Lamplit is { } lit
+                ? new OutingLamplitReport(lit.CandelasPerSquareMetre, day.LamplitExposure?.Time.Seconds, day.LamplitExposure?.Shorter.Seconds, day.LamplitExposure?.Longer.Seconds)
+                : null,
             Schedule = [.. (day.Plan?.Steps ?? []).Select(step => new OutingStepReport(
                 JsonName(step.Kind), step.Place, Shown(step.Start), Shown(step.End), step.Sheet == 0 ? null : step.Sheet, step.Kind == OutingStepKind.Expose ? step.SunOdds.Fraction : null))],
             LeftOut = day.Plan?.LeftOut ?? [],
@@ -103,10 +108,34 @@ internal static class OutingVerb
                     one.ShortestExposure is { } time ? string.Create(culture, $"{time.Seconds:0} s") : "",
                     string.Create(culture, $"{one.SunAtBest.Azimuth.Degrees:0}° / {one.SunAtBest.Elevation.Degrees:0}° high"),
                 ]));
+            foreach (var balance in place.Balances.Take(MostWindowsShown))
+            {
+                page.Line(string.Create(
+                    culture, $"  sky and lamps in balance {day.Day.Shown(balance.Start).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}, {Clock(balance.Start)} to {Clock(balance.End)}"));
+            }
+
             if (place.Windows.Count > MostWindowsShown)
             {
                 page.Line(string.Create(culture, $"  and {place.Windows.Count - MostWindowsShown} more windows; --json or --ics gives them all"));
             }
+        }
+
+        if (day.LamplitExposure is { } night)
+        {
+            page.Line();
+            string Long(Engine.Quantities.Duration time) => time.Seconds < 600
+                ? string.Create(culture, $"{time.Seconds:0} s")
+                : time.Seconds < 7200 ? string.Create(culture, $"{time.Seconds / 60:0} min") : string.Create(culture, $"{time.Seconds / 3600:0} h");
+            page.Line($"What the lamps light needs {Long(night.Time)} for a mid-tone; {Long(night.Shorter)} to {Long(night.Longer)} by the doubt of failure alone");
+            if (night.IsBeyondPlanning)
+            {
+                page.Line("That is longer than can be planned: a wider hole or a faster paper would shorten it, or leave what they light dark.");
+            }
+        }
+
+        if (day.Lamplit is not null)
+        {
+            page.Note("The sky is taken as even: after sunset the west is a stop or two brighter, the east darker, and a town's glow keeps it from getting darker than that.");
         }
 
         if (day.Plan is { } plan)

@@ -21,10 +21,13 @@ public sealed class PlaceDay
 
     private readonly FacadeExposure? exposure;
     private readonly Clock clock;
+    private readonly PinholeCamera? camera;
+    private readonly PaperResponse? response;
 
-    private PlaceDay(OutingPlace place, FacadeExposure? exposure, Clock clock)
+    private PlaceDay(OutingPlace place, FacadeExposure? exposure, PinholeCamera? camera, PaperResponse? response, Clock clock)
     {
         this.exposure = exposure;
+        (this.camera, this.response) = (camera, response);
         this.clock = clock;
         Place = place;
     }
@@ -64,8 +67,9 @@ public sealed class PlaceDay
 
         // Dark surfaces are placed as mid-tones, light ones as highlights with texture.
         var rendering = spot.Reflectance.Fraction >= 0.5 ? Rendering.TexturedHighlight : Rendering.Mid;
-        var exposure = box is null || paper is null ? null : new FacadeExposure(box, PaperResponse.Of(paper.ToPaper(), LightColour.Noon), rendering);
-        return new PlaceDay(spot, exposure, clock);
+        var response = paper is null ? null : PaperResponse.Of(paper.ToPaper(), LightColour.Noon);
+        var exposure = box is null || response is null ? null : new FacadeExposure(box, response, rendering);
+        return new PlaceDay(spot, exposure, box, paper is null ? null : PaperResponse.Of(paper.ToPaper(), LightColour.Lamp), clock);
     }
 
     /// <summary>What is worth asking for: sun on the facade, not in the picture, exposures under ten minutes where they are known.</summary>
@@ -127,6 +131,16 @@ public sealed class PlaceDay
         var time = exposure.TimeFor(reading.Luminance);
         return time.Seconds < TimeSpan.FromHours(4).TotalSeconds ? (time, reading.Spread) : null;
     }
+
+    /// <summary>When sky and lamps are within a stop of each other on a day.</summary>
+    /// <param name="date">The day.</param>
+    /// <param name="lamplit">Luminance of what the lamps light.</param>
+    public IReadOnlyList<LightWindow> Balances(DateOnly date, Luminance lamplit)
+        => [.. DuskBalance.Find(Place.Position, lamplit, Stops.FromValue(1), LocalDays.Begin(date, clock), LocalDays.End(date, clock))
+            .Select(window => new LightWindow(clock.At(window.Start), clock.At(window.End)))];
+
+    /// <summary>How long a mid-tone of what lamps light takes; null without a camera and a paper.</summary>
+    public NightExposure? LamplitExposure(Luminance lamplit) => camera is null || response is null ? null : NightExposure.Of(camera, response, lamplit, Rendering.Mid);
 
     private PlaceWindow Local(PlaceWindow window) => window with
     {

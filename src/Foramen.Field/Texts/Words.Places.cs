@@ -55,6 +55,13 @@ public static partial class Words
         public const string ChartTitle = "Through the day";
         public const string ChartAxes = "Exposure, shorter is higher, against the hour. Lit: sun on the facade.";
         public const string ChartAxesNoGear = "Height of the sun against the hour. Lit: sun on the facade.";
+        public const string Lamps = "Lamps at dusk and dawn";
+        public const string LampsAbout = "For some minutes the sky is as bright as what lamps light, and one exposure holds both.";
+        public const string LampsScene = "What the lamps light";
+        public const string LampsHint = "Usual readings of such scenes, remembered from a published exposure guide: worth a stop or two either way. A meter says more.";
+        public const string NoBalance = "On this day sky and such lamps are never within a stop of each other.";
+        public const string BeyondPlanning = "That is longer than can be planned. A wider hole or a faster paper would shorten it; or let what the lamps light go dark and keep the lamps themselves.";
+        public const string LampsLimits = "The sky is taken as even: after sunset the west is a stop or two brighter and the east darker, and a town’s glow keeps it from getting darker than that. How papers fail at such times nobody has published.";
         public const string Now = "The sun now";
         public const string First = "Without a meter, now";
         public const string FirstWhy = "Worked out from place, time and sky alone, for a plain scattering surface in the open; a reading by hand is better.";
@@ -66,6 +73,16 @@ public static partial class Words
         public const string SunDown = "Sunset";
         public const string AlwaysUp = "The sun stays up all day.";
         public const string AlwaysDown = "The sun stays down all day.";
+
+        public static string LampsName(Foramen.Engine.Light.NightScene scene)
+        {
+            var (low, high) = (scene.Lowest.AtIso100, scene.Highest.AtIso100);
+            var range = low == high ? $"{low:0}" : $"{low:0} to {high:0}";
+            return $"{char.ToUpperInvariant(scene.Name[0])}{scene.Name[1..]} (EV {range})";
+        }
+
+        public static string LampsExposure(double seconds, double shorter, double longer)
+            => $"A mid-tone of it takes {TimeText.Spoken(seconds)}; {TimeText.Spoken(shorter)} to {TimeText.Spoken(longer)} by the doubt of failure alone.";
 
         public static string Standing(SunStandingKind kind) => kind switch
         {

@@ -31,6 +31,35 @@ public class OutingVerbTests
         }
     }
 
+    // Two windows a day, dusk after sunset and dawn before sunrise; at midsummer at 52° north the sun sets at 22:03 by these clocks.
+    [Theory]
+    [InlineData("EV 4")]
+    [InlineData("floodlit")]
+    public async Task Sky_and_lamps_balance_at_dusk_and_dawn(string lamplit)
+    {
+        var json = (await PromptRun.OfAsync([.. Midsummer[..^6], "--lamplit", lamplit, "--json"])).Json("outing");
+        foreach (var place in json["places"]!.AsArray())
+        {
+            var balances = place!["balances"]!.AsArray();
+            Assert.Equal(2, balances.Count);
+            Assert.InRange(Instant(balances[1]!["from"]).TimeOfDay.TotalHours, 22.1, 23.5);
+            Assert.All(balances, one => Assert.InRange((Instant(one!["to"]) - Instant(one["from"])).TotalMinutes, 5, 40));
+        }
+
+        var lamp = json["lamplit"]!;
+        Assert.Equal(2, lamp["luminanceCdM2"]!.GetValue<double>(), 0.01);
+        Assert.True(lamp["shorterSeconds"]!.GetValue<double>() < lamp["exposureSeconds"]!.GetValue<double>());
+        Assert.True(lamp["longerSeconds"]!.GetValue<double>() > lamp["exposureSeconds"]!.GetValue<double>());
+        Assert.Contains("longer than can be planned", (await PromptRun.OfAsync([.. Midsummer[..^6], "--lamplit", lamplit])).Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("candlelight", "What the lamps light is no reading such as EV 4; and of names:")]
+    [InlineData("lit", "write enough of one of these")]
+    [InlineData("EV 99", "should be between")]
+    public async Task Lamps_that_are_not_known_are_refused(string lamplit, string containing)
+        => (await PromptRun.OfAsync([.. Midsummer, "--lamplit", lamplit])).IsRefused(containing);
+
     [Fact]
     public async Task Files_are_handed_on_whole()
     {

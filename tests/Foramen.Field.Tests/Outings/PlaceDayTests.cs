@@ -46,6 +46,17 @@ public sealed class PlaceDayTests
     }
 
     [Fact]
+    public void Lamps_and_sky_balance_within_minutes_after_sunset_and_brighter_lamps_earlier()
+    {
+        using var field = new FieldContext();
+        var day = Day(field, faces: 0, latitude: 52.5);
+        var sunset = day.Sun(Midsummer).First(SkyEventKind.Sunset)!.Value;
+        DateTimeOffset Evening(double candelas) => day.Balances(Midsummer, Foramen.Engine.Quantities.Luminance.FromCandelasPerSquareMetre(candelas))[^1].Start;
+        Assert.InRange((Evening(2) - sunset).TotalMinutes, 10, 90);
+        Assert.True(Evening(30) < Evening(2));
+    }
+
+    [Fact]
     public void The_year_holds_the_day()
     {
         using var field = new FieldContext();
