@@ -194,7 +194,7 @@ public class MotionOnSheetTests
 
     // A lamp of 40 cd at 8 m, walked through at 1.2 m/s: the line's middle has the light that a tone is told.
     [Fact]
-    [Source("photometric-distance-law", Basis.Worked)]
+    [Source("lighting-textbook", "distance law", Basis.Worked)]
     public void A_lamp_draws_a_line_of_the_light_that_a_tone_is_told()
     {
         var lamp = new PassingLamp { Intensity = LuminousIntensity.FromCandelas(400), Distance = Length.FromMetres(8), Speed = MotionSpeed.FromMetresPerSecond(1.2) };
