@@ -3,7 +3,7 @@ namespace Foramen.Cli.Output;
 /// <summary>What <c>foramen motion … --json</c> says.</summary>
 internal sealed record MotionReport
 {
-    /// <summary>passing, turning or lamp.</summary>
+    /// <summary>passing, turning, lamp or trail.</summary>
     public required string Kind { get; init; }
 
     /// <summary>Exposure by the clock, s.</summary>
@@ -27,7 +27,7 @@ internal sealed record MotionReport
     /// <summary>vanishes, ghost or stays.</summary>
     public required string Verdict { get; init; }
 
-    /// <summary>Degrees turned through; null for what does not turn.</summary>
+    /// <summary>Degrees turned through; of the sky for a trail; null for what does not turn.</summary>
     public double? ArcDeg { get; init; }
 
     /// <summary>Time after which the disc is full, s; null for what does not turn.</summary>

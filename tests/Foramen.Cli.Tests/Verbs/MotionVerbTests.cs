@@ -64,6 +64,25 @@ public class MotionVerbTests
         Assert.Equal(verdict, json["verdict"]!.GetValue<string>());
     }
 
+    // Half an hour turns the sky by 7.52°. The moon's 0.06 lx for some 160 s make a line on a dark sky; a star's millionth of a lux makes none; the sun burns one.
+    [Theory]
+    [InlineData("moon", true)]
+    [InlineData("star", false)]
+    [InlineData("sun", true)]
+    public async Task The_turning_sky_draws_what_is_bright_enough(string body, bool seen)
+    {
+        var json = (await PromptRun.OfAsync(
+            "motion", "trail", "--of", body, "--meter", "EV -6", "--time", "30min", "--camera", PromptRun.Kit("box-a.json"), "--paper", PromptRun.Kit("grade-2.json"), "--json"))
+            .Json("motion");
+        Assert.Equal(7.52, json["arcDeg"]!.GetValue<double>(), 0.005);
+        Assert.Equal(seen, json["verdict"]!.GetValue<string>() != "vanishes");
+    }
+
+    [Fact]
+    public async Task What_is_no_body_of_the_sky_is_refused()
+        => (await PromptRun.OfAsync("motion", "trail", "--of", "comet", "--meter", "EV -6", "--time", "1min", "--camera", PromptRun.Kit("box-a.json"), "--paper", PromptRun.Kit("grade-2.json")))
+            .IsRefused("it should be moon, sun or star");
+
     [Theory]
     [InlineData("--speed", "15", "km/h")]
     [InlineData("--speed", "-1m/s", "less than nothing")]

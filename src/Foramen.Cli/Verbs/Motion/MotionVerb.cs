@@ -14,15 +14,16 @@ internal static class MotionVerb
     public static Command Create(Page page) => new(
         "motion",
         """
-        Says what walkers, wheels and lamps leave on the sheet: nothing, a ghost, or themselves.
+        Says what walkers, wheels, lamps, and stars, moon and sun leave on the sheet: nothing, a ghost, or themselves.
 
         Try:
           foramen motion passing --width 1.7m --speed 15km/h --distance 20m --ratio 0.1 --meter "EV 12" --time 2min --camera demo/kit/box-a.json --paper demo/kit/positive.json
           foramen motion turning --turn 20s --radius 30cm --distance 6m --spokes 6 --fill 0.25 --ratio 3 --meter "EV 12" --camera demo/kit/box-a.json --paper demo/kit/positive.json
           foramen motion lamp --candela 20 --number 24 --speed 0.5m/s --distance 15m --meter "EV -2" --time 10min --light lamp --camera demo/kit/box-a.json --paper demo/kit/positive.json
+          foramen motion trail --of moon --meter "EV -4" --time 30min --camera demo/kit/box-a.json --paper demo/kit/positive.json
         """)
     {
-        Passing(page), Turning(page), Lamp(page),
+        Passing(page), Turning(page), Lamp(page), Trail(page),
     };
 
     private static Option<string> Distance() => new("--distance") { Description = "How far away it is, such as 20m.", HelpName = "LENGTH", Required = true };
@@ -130,6 +131,42 @@ internal static class MotionVerb
         return verb;
     }
 
+    private static Command Trail(Page page)
+    {
+        var ground = new MotionGround();
+        var of = new Option<string>("--of") { Description = "moon (full), sun or star.", HelpName = "BODY", Required = true };
+        var magnitude = new Option<double>("--magnitude") { Description = "A star's magnitude; 0 where nothing is said.", HelpName = "NUMBER" };
+        var declination = new Option<string?>("--declination") { Description = "How far from the sky's equator, such as 20deg; on it where nothing is said.", HelpName = "ANGLE" };
+        var verb = ground.On(new Command("trail", "Stars, the moon and the sun: what the turning sky draws.") { of, magnitude, declination });
+        verb.SetAction(parsed =>
+        {
+            var (camera, response, paper) = ground.Read(parsed);
+            var body = parsed.GetRequiredValue(of) switch
+            {
+                "moon" => SkyBody.FullMoon,
+                "sun" => SkyBody.Sun,
+                "star" => SkyBody.Star(parsed.GetValue(magnitude)),
+                var other => throw new RefusalException($"What leaves the trail is \"{other}\"; it should be moon, sun or star."),
+            };
+            var north = parsed.GetValue(declination) is { } text ? QuantityText.Angle(text, "the declination") : Angle.Zero;
+            var time = paper.Exposure.Time;
+            var arc = SkyTrail.OfStar(north, time);
+            var spot = PointSpread.Of(camera, PaperLight.Of(response.Light.ToSpectrum(), response.Paper.Sensitivity)).DiameterHolding(0.8);
+            var share = body.OnPoint(spot, camera.FocalDistance, north, time).Seconds / time.Seconds;
+            if (body == SkyBody.Sun)
+            {
+                page.Note("Never look at the sun through the hole, a tube or any sighting aid.");
+            }
+
+            page.Note("Light of stars, moon and sun is for clear air and the body high; lower down it is less, and a smaller moon gives far less.");
+            return Show(
+                page,
+                parsed.GetValue(ground.Json),
+                Report("trail", paper, share, Length.FromMetres(camera.FocalDistance.Metres * arc.Radians), paper.Trace(body, north, camera, spot)) with { ArcDeg = arc.Degrees });
+        });
+        return verb;
+    }
+
     private static MotionReport Report(string kind, MotionOnPaper paper, double share, Length path, MotionTrace trace) => new()
     {
         Kind = kind,
@@ -166,7 +203,7 @@ internal static class MotionVerb
             }
         }
 
-        Add("turns through", report.ArcDeg, "°");
+        Add(report.Kind == "trail" ? "the sky turns" : "turns through", report.ArcDeg, "°");
         Add("disc full after", report.FullDiscSeconds, "s");
         Add("hidden from", report.HiddenFromSeconds, "s of exposure");
         Add("with a hole of", report.HidingHoleMm, "mm");

@@ -70,6 +70,21 @@ public sealed class MotionOnPaper
             flashed);
     }
 
+    /// <summary>The trace of a star, the moon or the sun: its image's light is added to the background's for as long as it lies on a point of its trail.</summary>
+    /// <param name="body">What goes across the picture.</param>
+    /// <param name="declination">−90° to 90°.</param>
+    /// <param name="camera">The camera.</param>
+    /// <param name="spot">The spot's diameter.</param>
+    /// <exception cref="RefusalException">As for <see cref="SkyBody.InImage"/>.</exception>
+    public MotionTrace Trace(SkyBody body, Angle declination, PinholeCamera camera, Length spot)
+    {
+        var seconds = Exposure.Time.Seconds;
+        var on = body.OnPoint(spot, camera.FocalDistance, declination, Exposure.Time).Seconds;
+        var ratio = 1 + (body.InImage(camera.Hole.Diameter, spot, camera.FocalDistance).Lux * response.ActinicFactor / rate);
+        return Trace(
+            CoveredTime.MeteredSeconds(response.Paper.Failure, seconds, on / seconds, ratio, on < CoveredTime.FastSeconds), ratio, SharpSeen, flashed);
+    }
+
     /// <summary>Least part of the exposure for which something must cover the background to be seen; null if it is not seen even when it stands still.</summary>
     /// <param name="luminanceRatio">0 to 10 000.</param>
     /// <param name="softEdged">Whether its trace has soft edges.</param>
