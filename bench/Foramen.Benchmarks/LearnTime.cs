@@ -2,72 +2,67 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using Foramen.Engine.Learning;
-using Foramen.Engine.Quantities;
-using Foramen.Engine.Scene;
+using Foramen.Journal;
+using Foramen.Journal.Exchange;
+using Foramen.Journal.Fold;
+using Foramen.Journal.Learning;
 
 namespace Foramen.Benchmarks;
 
-/// <summary>Beliefs out of a history of a thousand judged sheets, from nothing and with one sheet more.</summary>
+/// <summary>What a journal of a thousand judged sheets teaches, from nothing and with one judgement more.</summary>
 internal static class LearnTime
 {
     private const int Sheets = 1000;
     private const int Rounds = 31;
 
-    private static readonly DateTimeOffset Now = new(2026, 5, 9, 18, 0, 0, TimeSpan.Zero);
-
-    private static readonly string[] Skies = ["noon", "overcast", "open shade"];
-
     public static string Measure()
     {
-        var chance = new Random(1);
-        var history = Enumerable.Range(0, Sheets).Select(i => Sheet(i, (0.6 * chance.NextDouble()) - 0.1 + (i % 40 == 0 ? 2 : 0))).ToList();
-        var (whole, wholeFastest) = Times(() => Beliefs.From(history, Now));
-        var known = Beliefs.From(history.Take(Sheets - 1), Now);
-        var (one, oneFastest) = Times(() => known.With(history[^1]));
+        var entries = LongHistory.Of(Sheets);
+        var now = entries[^1].At.AddDays(1);
+        var whole = Ledger.Of(EntrySet.Of(entries));
+        var before = Ledger.Of(EntrySet.Of(entries.Take(entries.Count - 1)));
+        var known = LedgerLessons.Of(before);
+        var all = LedgerLessons.Of(whole, known);
+        var lines = entries.Select(EntryLine.Write).ToList();
+
+        var reading = Times(() => EntrySet.Of(lines.Select(line => EntryLine.Read(line))));
+        var folding = Times(() => Ledger.Of(EntrySet.Of(entries)));
+        var lessons = Times(() => LedgerLessons.Of(whole));
+        var beliefs = Times(() => all.BeliefsAsOf(now));
+        var appending = Times(() => before.With(entries[^1]));
+        var lesson = Times(() => LedgerLessons.Of(whole, known));
+        var update = Times(() => LedgerLessons.Of(before.With(entries[^1]), known).BeliefsAsOf(now));
         var text = new StringBuilder();
+        void Row(string what, (double Median, double Fastest) time, string limit = "")
+            => text.AppendLine(CultureInfo.InvariantCulture, $"| {what} | {time.Median:0.0} ms | {time.Fastest:0.0} ms | {limit} |");
         text.AppendLine("# Learning: measured");
         text.AppendLine();
         text.AppendLine(CultureInfo.InvariantCulture, $"{DateTime.UtcNow:yyyy-MM-dd}, {MarkRows.Machine}, `bench/run learn`, {Rounds} single runs each, load average at the end {MarkRows.Load}.");
-        text.AppendLine(CultureInfo.InvariantCulture, $"{Sheets} sheets of four boxes and two cameras under three skies over 250 days, two judged tones each, one judgement in forty two stops out.");
+        text.AppendLine(CultureInfo.InvariantCulture, $"{Sheets} sheets in {entries.Count} entries as bench/LongHistory.cs makes them up: five boxes, two cameras, three skies, three judged tones each, in half stops, one judgement in forty 2.5 stops out.");
         text.AppendLine();
         text.AppendLine("| what | median | fastest | should be |");
         text.AppendLine("| --- | --- | --- | --- |");
-        text.AppendLine(CultureInfo.InvariantCulture, $"| beliefs from the whole history | {whole:0.0} ms | {wholeFastest:0.0} ms | < 50 ms |");
-        text.AppendLine(CultureInfo.InvariantCulture, $"| the same with one sheet more | {one:0.0} ms | {oneFastest:0.0} ms | < 50 ms |");
+        Row("one judgement more: folded, its lesson, the beliefs", update, "< 50 ms");
+        Row("of that, the fold", appending);
+        Row("of that, the lesson", lesson);
+        Row("beliefs from all lessons at once", beliefs, "< 50 ms");
+        Row("lessons of the whole ledger, none known before", lessons);
+        Row("the whole ledger folded, from entries read before", folding);
+        Row("the entries read from their lines, hashes checked", reading);
         var marks = new MarkRows(MarkRows.Machine, MarkRows.Load);
-        marks.Add("learn.native", $"from the whole history, median", $"{whole:0.0} ms", $"", $"{whole:0.0} ms");
-        marks.Add("learn.native", $"with one sheet more, median", $"{one:0.0} ms", $"", $"{one:0.0} ms");
+        marks.Add("learn.native", $"one judgement more: folded, its lesson, the beliefs, median", $"{update.Median:0.0} ms", $"", $"{update.Median:0.0} ms");
+        marks.Add("learn.native", $"beliefs from all lessons at once, median", $"{beliefs.Median:0.0} ms", $"", $"{beliefs.Median:0.0} ms");
         return text.Append(marks).ToString();
     }
 
-    private static Evidence Sheet(int number, double seen) => new()
+    private static (double Median, double Fastest) Times(Func<object> work)
     {
-        Id = string.Create(CultureInfo.InvariantCulture, $"sheet {number:0000}"),
-        Kind = EvidenceKind.JudgedSheet,
-        At = Now.AddDays(-number / 4.0),
-        Box = string.Create(CultureInfo.InvariantCulture, $"box {number / 250}"),
-        Camera = number % 3 == 0 ? "Tin" : "Box A",
-        Sky = Skies[number % Skies.Length],
-        Doublings = number % 8 / 2.0,
-        SheetsInBottle = number % 12,
-        Tones = [Tone("wall", Rendering.Mid, seen), Tone("doorway", Rendering.OpenShadow, seen + 0.1)],
-    };
+        // Four to warm up, so that what is hot is compiled for good.
+        for (var i = 0; i < 4; i++)
+        {
+            work();
+        }
 
-    private static ToneEvidence Tone(string name, Rendering rendering, double seen) => new()
-    {
-        Name = name,
-        Rendering = rendering,
-        Foretold = Stops.Zero,
-        Seen = Stops.FromValue(seen),
-        Spread = Stops.FromValue(0.35),
-        BandLow = Stops.FromValue(-0.5),
-        BandHigh = Stops.FromValue(0.5),
-    };
-
-    private static (double Median, double Fastest) Times(Func<Beliefs> work)
-    {
-        work();
-        work();
         var times = new double[Rounds];
         for (var i = 0; i < Rounds; i++)
         {

@@ -4,6 +4,18 @@ using System.Text;
 using Foramen.FieldBench;
 using Microsoft.Playwright;
 
+static string Load() => File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Split(' ')[0] : "unknown";
+
+if (args is ["history", var published])
+{
+    var served = await ServedApp.StartAsync("Field", published);
+    using var one = await Playwright.CreateAsync();
+    await using var alone = await BenchBrowser.LaunchAsync(one);
+    var history = await HistoryTime.MeasureAsync(alone, served.Address);
+    Console.Write(history.Write(alone.Version, Load()));
+    return 0;
+}
+
 // A photograph, then name=directory pairs of published wwwroot folders: the yardstick first, Field last.
 if (args.Length < 3 || !File.Exists(args[0]) || args[1..].Any(argument => !argument.Contains('=', StringComparison.Ordinal)))
 {
@@ -49,7 +61,7 @@ var strip = await StripFitTime.MedianMillisecondsAsync(page, apps[^1].Address, r
 var text = new StringBuilder();
 void Line(FormattableString line) => text.AppendLine(line.ToString(CultureInfo.InvariantCulture));
 double At(double part) => repaints.Times.Order().ElementAt((int)(part * (repaints.Times.Length - 1)));
-var load = File.Exists("/proc/loadavg") ? (await File.ReadAllTextAsync("/proc/loadavg")).Split(' ')[0] : "unknown";
+var load = Load();
 Line($"# Field: measured");
 Line($"");
 Line($"{DateTime.UtcNow:yyyy-MM-dd}, {RuntimeInformation.OSDescription}, {Environment.ProcessorCount} threads, headless Chromium {browser.Version}.");
