@@ -51,6 +51,8 @@ await host.RunAsync();
 // A journal that Home holds already is no empty one: Home comes first, the demo after.
 async Task BeginAsync(IServiceProvider services)
 {
+    var prepared = services.GetRequiredService<Lessons>().PrepareAsync();
     await services.GetRequiredService<HomeTie>().StartAsync();
     await DemoOuting.TakeInAsync(services.GetRequiredService<JournalSession>(), platform, services.GetRequiredService<IPictures>());
+    await prepared;
 }

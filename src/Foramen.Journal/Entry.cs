@@ -148,7 +148,7 @@ public sealed class Entry : IEquatable<Entry>
     public static bool IsKind(string text) => text.Length is > 0 and <= MaxKindLength && !text.AsSpan().ContainsAnyExcept(KindCharacters);
 
     /// <summary>Whether a text is 64 lower-case hexadecimal digits.</summary>
-    public static bool IsHash(string text) => text.Length == 64 && !text.AsSpan().ContainsAnyExcept(HexDigits);
+    public static bool IsHash(ReadOnlySpan<char> text) => text.Length == 64 && !text.ContainsAnyExcept(HexDigits);
 
     /// <summary>
     /// What the body says, by this version's knowledge. Unknown kinds and newer versions give neither body nor complaint; a body that does not

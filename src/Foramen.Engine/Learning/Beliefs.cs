@@ -15,15 +15,15 @@ public sealed class Beliefs
 {
     private readonly LaplaceFit fit;
     private readonly Dictionary<BeliefKey, int> places;
-    private readonly SortedDictionary<string, Evidence> evidence;
+    private readonly Evidence[] evidence;
     private readonly DateTimeOffset asOf;
 
-    private Beliefs(SortedDictionary<string, Evidence> evidence, DateTimeOffset asOf, PriorBeliefs prior)
+    private Beliefs(Evidence[] evidence, DateTimeOffset asOf, PriorBeliefs prior)
     {
         this.evidence = evidence;
         this.asOf = asOf;
         Prior = prior;
-        fit = LaplaceFit.Of(evidence.Values, asOf, prior);
+        fit = LaplaceFit.Of(evidence, asOf, prior);
         Tolerance = ToleranceBelief.From(fit);
         places = fit.Keys.Index().ToDictionary(pair => pair.Item, pair => pair.Index);
     }
@@ -32,7 +32,7 @@ public sealed class Beliefs
     public PriorBeliefs Prior { get; }
 
     /// <summary>The evidence, each entry once, in the order of the ids.</summary>
-    public IReadOnlyCollection<Evidence> Evidence => evidence.Values;
+    public IReadOnlyCollection<Evidence> Evidence => evidence;
 
     /// <summary>All beliefs that the evidence bears on.</summary>
     public IReadOnlyList<Belief> All => [.. fit.Keys.Select(Of)];
@@ -53,24 +53,27 @@ public sealed class Beliefs
     /// <exception cref="RefusalException">A number in the evidence is out of its range.</exception>
     public static Beliefs From(IEnumerable<Evidence> evidence, DateTimeOffset asOf, PriorBeliefs? prior = null)
     {
-        var distinct = new SortedDictionary<string, Evidence>(StringComparer.Ordinal);
+        var distinct = new Dictionary<string, Evidence>(StringComparer.Ordinal);
         foreach (var one in evidence)
         {
             one.Check();
             distinct[one.Id] = one;
         }
 
-        return new Beliefs(distinct, asOf, prior ?? PriorBeliefs.Usual);
+        Evidence[] ordered = [.. distinct.Values];
+        Array.Sort(ordered, static (one, other) => string.CompareOrdinal(one.Id, other.Id));
+        return new Beliefs(ordered, asOf, prior ?? PriorBeliefs.Usual);
     }
 
     /// <summary>
     /// These beliefs with more evidence; the same as all of it at once. (All is weighed anew: a thousand sheets take some tens of
     /// milliseconds, and a shortcut that depends on the order would not be worth them.)
     /// </summary>
-    public Beliefs With(params IEnumerable<Evidence> more) => From(evidence.Values.Concat(more), asOf, Prior);
+    public Beliefs With(params IEnumerable<Evidence> more) => From(evidence.Concat(more), asOf, Prior);
 
     /// <summary>These beliefs without some entries, to see what those changed.</summary>
-    public Beliefs Without(params IReadOnlyCollection<string> ids) => From(evidence.Values.Where(one => !ids.Contains(one.Id)), asOf, Prior);
+    public Beliefs Without(params IReadOnlyCollection<string> ids)
+        => evidence.Any(one => ids.Contains(one.Id)) ? new Beliefs([.. evidence.Where(one => !ids.Contains(one.Id))], asOf, Prior) : this;
 
     /// <summary>The belief of one thing; as assumed where no evidence bears on it.</summary>
     public Belief Of(BeliefKey key)
@@ -125,10 +128,20 @@ public sealed class Beliefs
         }
 
         // The first-order pull of every row is cheap; only the strongest are left out in earnest.
+        var direction = new double[loads.Length];
+        for (var i = 0; i < loads.Length; i++)
+        {
+            for (var j = 0; j < loads.Length; j++)
+            {
+                direction[i] += fit.Covariance[i, j] * loads[j];
+            }
+        }
+
         return [.. fit.Rows
-            .OrderByDescending(row => Math.Abs(Pull(row, loads)))
+            .Select(row => (Row: row, Pull: Math.Abs(row.Pull(direction))))
+            .OrderByDescending(pair => pair.Pull)
             .Take(2 * most)
-            .Select(row => new Influence(row.Evidence, Stops.FromValue(expected - fit.Without(row, loads)), row.Trust))
+            .Select(pair => new Influence(pair.Row.Evidence, Stops.FromValue(expected - fit.Without(pair.Row, loads)), pair.Row.Trust))
             .OrderByDescending(influence => Math.Abs(influence.Moved.Value))
             .Take(most)];
     }
@@ -150,24 +163,5 @@ public sealed class Beliefs
 
         var spread = Prior.Of(first.Kind).Value;
         return first == second ? spread * spread : 0;
-    }
-
-    private double Pull(EvidenceRow row, double[] loads)
-    {
-        var sum = 0.0;
-        for (var i = 0; i < row.Places.Length; i++)
-        {
-            if (row.Gradient[i] == 0)
-            {
-                continue;
-            }
-
-            for (var j = 0; j < loads.Length; j++)
-            {
-                sum += loads[j] * fit.Covariance[row.Places[i], j] * row.Gradient[i];
-            }
-        }
-
-        return sum;
     }
 }

@@ -1,44 +1,25 @@
 namespace Foramen.Engine.Learning;
 
-/// <summary>One piece of evidence brought to numbers: which beliefs bear on it, how strongly, and its part of the sum that the fit makes.</summary>
+/// <summary>One piece of evidence brought to numbers: its part of the sum that the fit makes, counted in the few parts of its <see cref="EvidenceGroup"/>.</summary>
 internal sealed class EvidenceRow
 {
-    private readonly int common;
-    private readonly double[] loads;
-    private readonly int[] endOf;
-    private readonly int flash = -1;
+    private const int Parts = EvidenceGroup.Parts;
+    private const int Flash = 3;
+
+    private readonly EvidenceGroup group;
+    private readonly double doublings;
+    private readonly Tone[] tones;
+    private readonly double labelScatter;
     private double shiftVariance;
 
-    public EvidenceRow(Evidence evidence, IReadOnlyDictionary<BeliefKey, int> places, double worth)
+    public EvidenceRow(Evidence evidence, EvidenceGroup group, double worth)
     {
         Evidence = evidence;
         Worth = worth;
-        var active = new List<(int Place, double Load)>();
-        foreach (var (key, load) in Bearing.OnSheet(evidence.Conditions(), evidence.Doublings))
-        {
-            active.Add((places[key], load));
-        }
-
-        common = active.Count;
-        endOf = new int[evidence.Tones.Count];
-        for (var i = 0; i < endOf.Length; i++)
-        {
-            endOf[i] = -1;
-            if (Bearing.OnTone(evidence.Box, evidence.Tones[i].Rendering) is { } key)
-            {
-                endOf[i] = Local(active, places[key]);
-            }
-        }
-
-        if (evidence.Tones.Any(tone => tone.FlashShare > 0))
-        {
-            flash = Local(active, places[new BeliefKey(BeliefKind.Flash, "")]);
-        }
-
-        Places = [.. active.Select(one => one.Place)];
-        loads = [.. active.Select(one => one.Load)];
-        Information = new double[Places.Length * Places.Length];
-        Gradient = new double[Places.Length];
+        this.group = group;
+        doublings = evidence.Doublings;
+        tones = [.. evidence.Tones.Select(tone => new Tone(tone, PartOf(Bearing.OnTone(evidence.Box, tone.Rendering))))];
+        labelScatter = evidence.Scatter.Value * evidence.Scatter.Value;
     }
 
     public Evidence Evidence { get; }
@@ -46,14 +27,11 @@ internal sealed class EvidenceRow
     /// <summary>How far it still counts for its age, 0 to 1.</summary>
     public double Worth { get; }
 
-    /// <summary>The beliefs that bear on it, by their places in the state.</summary>
-    public int[] Places { get; }
-
-    /// <summary>Its part of the information matrix, row by row, at the last state it was asked for.</summary>
-    public double[] Information { get; }
+    /// <summary>Its part of the information matrix in the parts of its group, row by row, at the last state it was asked for.</summary>
+    public double[] Information { get; } = new double[Parts * Parts];
 
     /// <summary>Its part of the gradient, at that state.</summary>
-    public double[] Gradient { get; }
+    public double[] Gradient { get; } = new double[Parts];
 
     /// <summary>How far it was believed as a whole, 0 to 1.</summary>
     public double Trust { get; private set; } = 1;
@@ -67,89 +45,83 @@ internal sealed class EvidenceRow
     /// <summary>Sums for the readings' scale.</summary>
     public (double Squares, double Count) ReadingSums { get; private set; }
 
-    /// <summary>Where a tone landed from its aim, in stops, by what was expected, what the whole sheet did and what was seen of it; and how sure that is.</summary>
+    /// <summary>
+    /// Where a tone landed from its aim, in stops, by what was expected, what the whole sheet did and what was seen of it; and how sure that is. Of the state that the
+    /// group has taken in last.
+    /// </summary>
     public (double Stops, double Spread) Landed(int tone, double[] state)
     {
-        var seen = Evidence.Tones[tone];
-        Span<double> slope = stackalloc double[Places.Length];
-        var expected = seen.Foretold.Value + Shift + Slopes(slope, tone, state);
-        for (var i = 0; i < common; i++)
-        {
-            expected += loads[i] * state[Places[i]];
-        }
-
-        var judging = seen.Judging.Value * seen.Judging.Value;
-        var own = Math.Max(0.01, (seen.Spread.Value * seen.Spread.Value) - judging);
-        return (expected + (own / (own + judging) * (seen.Seen.Value - expected)), Math.Sqrt((own * judging / (own + judging)) + shiftVariance));
+        var seen = tones[tone];
+        var expected = seen.Foretold + Shift + group.Shift(doublings) + Own(seen, state, out _);
+        var own = Math.Max(0.01, seen.Variance - seen.Judging);
+        return (expected + (own / (own + seen.Judging) * (seen.Seen - expected)), Math.Sqrt((own * seen.Judging / (own + seen.Judging)) + shiftVariance));
     }
 
-    /// <summary>Takes in the state: weights, gradient, information, with the sheet's own scatter integrated out.</summary>
+    /// <summary>Takes in the state that its group has taken in: weights, gradient, information, with the sheet's own scatter integrated out.</summary>
     /// <param name="state">What is believed.</param>
-    /// <param name="covariance">Its covariance, as far as it is known already.</param>
     /// <param name="scatterScale">Scale of the scatter's variance.</param>
     /// <param name="readingScale">Scale of the readings' variance.</param>
-    public void Weigh(double[] state, double[,] covariance, double scatterScale, double readingScale)
+    public void Weigh(double[] state, double scatterScale, double readingScale)
     {
-        var size = Places.Length;
-        var tones = Evidence.Tones;
-        Array.Clear(Information);
-        Array.Clear(Gradient);
-        Span<double> slope = stackalloc double[size];
-        Span<double> sumSlope = stackalloc double[size];
-        sumSlope.Clear();
-        var sheet = 0.0;
-        var known = 0.0;
-        for (var i = 0; i < common; i++)
-        {
-            sheet += loads[i] * state[Places[i]];
-            for (var j = 0; j < common; j++)
-            {
-                known += loads[i] * loads[j] * covariance[Places[i], Places[j]];
-            }
-        }
-
-        var scatter = Evidence.Scatter.Value * Evidence.Scatter.Value * scatterScale;
+        var (information, gradient) = (Information, Gradient);
+        Array.Clear(information);
+        Array.Clear(gradient);
+        var sheet = group.Shift(doublings);
+        var known = group.Variance(doublings);
+        var scatter = labelScatter * scatterScale;
         var tight = shiftVariance > 0 ? shiftVariance : scatter;
         var own = RobustWeight.OfSquare(((Shift * Shift) + tight) / scatter) / scatter;
-        var (sumInformation, sumResidual, trust) = (0.0, 0.0, 0.0);
+        var trust = 0.0;
         var (squares, count) = (0.0, 0.0);
-        for (var t = 0; t < tones.Count; t++)
+        foreach (var tone in tones)
         {
-            var tone = tones[t];
-            var expected = tone.Foretold.Value + sheet + Slopes(slope, t, state);
-            var variance = tone.Spread.Value * tone.Spread.Value * readingScale;
-            var (residual, information, believed) = tone.Limit == ObservedLimit.Exact
-                ? Exact(tone.Seen.Value - expected, variance, tight + (known * 0.25))
+            var expected = tone.Foretold + sheet + Own(tone, state, out var flashSlope);
+            var variance = tone.Variance * readingScale;
+            var exact = tone.Limit == ObservedLimit.Exact;
+            var (residual, told, believed) = exact
+                ? Exact(tone.Seen - expected, variance, tight + (known * 0.25))
                 : Bound(tone, expected, variance);
             trust += believed;
-            if (tone.Limit == ObservedLimit.Exact)
+            if (exact)
             {
-                var off = tone.Seen.Value - expected - Shift;
-                squares += believed * ((off * off) + tight) / (tone.Spread.Value * tone.Spread.Value);
+                var off = tone.Seen - expected - Shift;
+                squares += believed * ((off * off) + tight) / tone.Variance;
                 count++;
             }
 
-            sumInformation += information;
-            sumResidual += information * residual;
-            for (var i = 0; i < size; i++)
+            // The slope of the sheet as a whole is one, that of a tone's own end too.
+            var pull = told * residual;
+            information[0] += told;
+            gradient[0] += pull;
+            if (tone.End > 0)
             {
-                var weighted = information * slope[i];
-                sumSlope[i] += weighted;
-                Gradient[i] += weighted * residual;
-                for (var j = 0; j <= i; j++)
+                information[tone.End] += told;
+                information[(tone.End * Parts) + tone.End] += told;
+                gradient[tone.End] += pull;
+            }
+
+            if (flashSlope > 0)
+            {
+                information[Flash] += told * flashSlope;
+                information[(Flash * Parts) + Flash] += told * flashSlope * flashSlope;
+                gradient[Flash] += pull * flashSlope;
+                if (tone.End > 0)
                 {
-                    Information[(i * size) + j] += weighted * slope[j];
+                    information[(tone.End * Parts) + Flash] += told * flashSlope;
                 }
             }
         }
 
+        var (sumInformation, sumResidual) = (information[0], gradient[0]);
         var total = own + sumInformation;
-        for (var i = 0; i < size; i++)
+        // The first row last: it holds what the others are lessened by.
+        for (var i = Parts - 1; i >= 0; i--)
         {
-            Gradient[i] = Worth * (Gradient[i] - (sumSlope[i] * sumResidual / total));
-            for (var j = 0; j <= i; j++)
+            var slope = information[i];
+            gradient[i] = Worth * (gradient[i] - (slope * sumResidual / total));
+            for (var j = Parts - 1; j >= i; j--)
             {
-                Information[(i * size) + j] = Information[(j * size) + i] = Worth * (Information[(i * size) + j] - (sumSlope[i] * sumSlope[j] / total));
+                information[(i * Parts) + j] = Worth * (information[(i * Parts) + j] - (slope * information[j] / total));
             }
         }
 
@@ -157,44 +129,35 @@ internal sealed class EvidenceRow
         shiftVariance = 1 / total;
         var part = sumInformation / total;
         var spread = shiftVariance + (part * part * known);
-        Trust = tones.Count == 0 ? 0 : Math.Min(1, own * scatter) * Math.Min(1, trust / tones.Count);
-        ScatterSums = (Worth * own * scatter * ((Shift * Shift) + spread) / (scatter / scatterScale), Worth);
+        Trust = tones.Length == 0 ? 0 : Math.Min(1, own * scatter) * Math.Min(1, trust / tones.Length);
+        ScatterSums = (Worth * own * scatter * ((Shift * Shift) + spread) / labelScatter, Worth);
         ReadingSums = (Worth * squares, Worth * count);
+        group.Add(doublings, information, gradient);
     }
 
-    private static int Local(List<(int Place, double Load)> active, int place)
+    /// <summary>How strongly its gradient pulls along a direction over the state.</summary>
+    public double Pull(double[] direction) => group.Along(doublings, Gradient, direction);
+
+    /// <summary>Takes its information and its gradient off those of the whole state.</summary>
+    public void TakeOff(Span<double> information, double[] gradient) => group.Take(doublings, Information, Gradient, information, gradient);
+
+    private static int PartOf(BeliefKey? end) => end?.Kind switch
     {
-        var known = active.FindIndex(one => one.Place == place);
-        if (known >= 0)
-        {
-            return known;
-        }
+        BeliefKind.ShadowEnd => 1,
+        BeliefKind.HighlightEnd => 2,
+        _ => 0,
+    };
 
-        active.Add((place, 0));
-        return active.Count - 1;
-    }
-
-    private double Slopes(Span<double> slope, int tone, double[] state)
+    // What bears on this tone besides the sheet, and the slope of its flash.
+    private double Own(in Tone tone, double[] state, out double flashSlope)
     {
-        slope.Clear();
-        for (var i = 0; i < common; i++)
+        var more = tone.End > 0 ? group.Of(tone.End, state) : 0;
+        flashSlope = 0;
+        if (tone.FlashShare > 0)
         {
-            slope[i] = loads[i];
-        }
-
-        var more = 0.0;
-        if (endOf[tone] >= 0)
-        {
-            slope[endOf[tone]] += 1;
-            more += state[Places[endOf[tone]]];
-        }
-
-        var share = Evidence.Tones[tone].FlashShare;
-        if (share > 0)
-        {
-            var flashed = share * Math.Pow(2, state[Places[flash]]);
-            slope[flash] = flashed / (1 - share + flashed);
-            more += Math.Log2(1 - share + flashed);
+            var flashed = tone.FlashShare * Math.Pow(2, group.Of(Flash, state));
+            flashSlope = flashed / (1 - tone.FlashShare + flashed);
+            more += Math.Log2(1 - tone.FlashShare + flashed);
         }
 
         return more;
@@ -207,12 +170,24 @@ internal sealed class EvidenceRow
         return (residual, weight / variance, Math.Min(1, weight));
     }
 
-    private (double Residual, double Information, double Believed) Bound(ToneEvidence tone, double expected, double variance)
+    private (double Residual, double Information, double Believed) Bound(in Tone tone, double expected, double variance)
     {
         var spread = Math.Sqrt(variance);
         var sign = tone.Limit == ObservedLimit.AtLeast ? 1 : -1;
-        var inside = sign * (expected + Shift - tone.Seen.Value) / spread;
+        var inside = sign * (expected + Shift - tone.Seen) / spread;
         var (step, information, believed) = RobustWeight.OfBound(inside);
         return (Shift + (sign * spread * step), information / variance, believed);
+    }
+
+    /// <summary>A tone as bare numbers: the fit asks for them a hundred thousand times.</summary>
+    private readonly struct Tone(ToneEvidence tone, int end)
+    {
+        public readonly double Foretold = tone.Foretold.Value;
+        public readonly double Seen = tone.Seen.Value;
+        public readonly double Variance = tone.Spread.Value * tone.Spread.Value;
+        public readonly double Judging = tone.Judging.Value * tone.Judging.Value;
+        public readonly double FlashShare = tone.FlashShare;
+        public readonly ObservedLimit Limit = tone.Limit;
+        public readonly int End = end;
     }
 }

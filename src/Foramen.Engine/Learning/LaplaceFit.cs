@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Foramen.Engine.Quantities;
 
 namespace Foramen.Engine.Learning;
@@ -16,8 +17,11 @@ internal sealed class LaplaceFit
 
     private readonly double[,] information;
 
-    private LaplaceFit(BeliefKey[] keys, double[] means, double[] prior, EvidenceRow[] rows)
+    private readonly EvidenceGroup[] groups;
+
+    private LaplaceFit(BeliefKey[] keys, double[] means, double[] prior, EvidenceRow[] rows, EvidenceGroup[] groups)
     {
+        this.groups = groups;
         PriorMeans = means;
         Keys = keys;
         PriorSpreads = prior;
@@ -47,16 +51,46 @@ internal sealed class LaplaceFit
 
     public double ReadingScale { get; private set; } = 1;
 
-    public static LaplaceFit Of(IReadOnlyCollection<Evidence> evidence, DateTimeOffset asOf, PriorBeliefs prior)
+    /// <param name="evidence">In the order of the ids.</param>
+    /// <param name="asOf">The instant it is aged to.</param>
+    /// <param name="prior">What is believed without it.</param>
+    public static LaplaceFit Of(Evidence[] evidence, DateTimeOffset asOf, PriorBeliefs prior)
     {
-        var ordered = evidence.OrderBy(one => one.Id, StringComparer.Ordinal).ToList();
         var spreads = new SortedDictionary<BeliefKey, double>();
-        foreach (var one in ordered)
+        // What bears on a sheet is looked up once for all that are alike; what a label says of its box counts as it was said last.
+        var kinds = new Dictionary<(string Box, string? Camera, string? Sky, bool Metered, double Bottle), HashSet<BeliefKey>>();
+        var labels = new Dictionary<string, (Stops? Speed, Stops? Failure)>(StringComparer.Ordinal);
+        foreach (var one in evidence)
         {
+            var label = (one.LabelSpread, one.FailureSpread);
+            var saidBefore = labels.TryGetValue(one.Box, out var before) && before == label;
+            labels[one.Box] = label;
+            if (!kinds.TryGetValue(KindOf(one), out var bearing))
+            {
+                kinds[KindOf(one)] = bearing = [.. Bearing.OnSheet(one.Conditions(), one.Doublings).Select(pair => pair.Key)];
+                saidBefore = false;
+            }
+
+            foreach (var tone in one.Tones)
+            {
+                if (Bearing.OnTone(one.Box, tone.Rendering) is { } end)
+                {
+                    saidBefore &= !bearing.Add(end);
+                }
+
+                if (tone.FlashShare > 0)
+                {
+                    saidBefore &= !bearing.Add(new BeliefKey(BeliefKind.Flash, ""));
+                }
+            }
+
+            if (saidBefore)
+            {
+                continue;
+            }
+
             var conditions = one.Conditions();
-            foreach (var key in Bearing.OnSheet(conditions, one.Doublings).Select(pair => pair.Key)
-                .Concat(one.Tones.Select(tone => Bearing.OnTone(one.Box, tone.Rendering)).OfType<BeliefKey>())
-                .Concat(one.Tones.Any(tone => tone.FlashShare > 0) ? [new BeliefKey(BeliefKind.Flash, "")] : []))
+            foreach (var key in bearing)
             {
                 spreads[key] = conditions.Said(key.Kind)?.Value ?? spreads.GetValueOrDefault(key, prior.Of(key.Kind).Value);
             }
@@ -64,11 +98,26 @@ internal sealed class LaplaceFit
 
         BeliefKey[] keys = [.. spreads.Keys];
         var places = keys.Index().ToDictionary(pair => pair.Item, pair => pair.Index);
+        var groups = new Dictionary<(string Box, string? Camera, string? Sky, bool Metered, double Bottle), EvidenceGroup>();
+        var rows = new EvidenceRow[evidence.Length];
+        for (var i = 0; i < rows.Length; i++)
+        {
+            var one = evidence[i];
+            var kind = KindOf(one);
+            if (!groups.TryGetValue(kind, out var group))
+            {
+                groups[kind] = group = new EvidenceGroup(one, places);
+            }
+
+            rows[i] = new EvidenceRow(one, group, WorthOf(one, asOf, prior));
+        }
+
         var fit = new LaplaceFit(
             keys,
             [.. keys.Select(key => prior.MeanOf(key.Kind).Value)],
             [.. spreads.Values.Select(spread => Math.Max(1e-3, spread))],
-            [.. ordered.Select(one => new EvidenceRow(one, places, WorthOf(one, asOf, prior)))]);
+            rows,
+            [.. groups.Values]);
         fit.Run(prior.ScatterWorth);
         return fit;
     }
@@ -80,15 +129,7 @@ internal sealed class LaplaceFit
     {
         var less = (double[,])information.Clone();
         var right = new double[Keys.Length];
-        for (var i = 0; i < row.Places.Length; i++)
-        {
-            right[row.Places[i]] = -row.Gradient[i];
-            for (var j = 0; j < row.Places.Length; j++)
-            {
-                less[row.Places[i], row.Places[j]] -= row.Information[(i * row.Places.Length) + j];
-            }
-        }
-
+        row.TakeOff(Flat(less), right);
         var moved = SymmetricMatrix.Solve(Factor(less), right);
         var sum = 0.0;
         for (var i = 0; i < loads.Length; i++)
@@ -98,6 +139,11 @@ internal sealed class LaplaceFit
 
         return sum;
     }
+
+    private static (string Box, string? Camera, string? Sky, bool Metered, double Bottle) KindOf(Evidence one)
+        => (one.Box, one.Camera, one.Sky, one.Metered, one.SheetsInBottle);
+
+    private static Span<double> Flat(double[,] matrix) => MemoryMarshal.CreateSpan(ref matrix[0, 0], matrix.Length);
 
     private static double[,] Factor(double[,] matrix)
         => SymmetricMatrix.Factor(matrix) ?? throw new RefusalException("The evidence cannot be weighed together; a spread among it is far too small.");
@@ -128,7 +174,7 @@ internal sealed class LaplaceFit
                 largest = Math.Max(largest, Math.Abs(limited));
             }
 
-            var (scatter, reading) = (Scale(scatterWorth, row => row.ScatterSums), Scale(2 * scatterWorth, row => row.ReadingSums));
+            var (scatter, reading) = Scales(scatterWorth);
             largest = Math.Max(largest, Math.Max(Math.Abs(scatter - ScatterScale), Math.Abs(reading - ReadingScale)));
             (ScatterScale, ReadingScale) = (scatter, reading);
             if (largest < Settled)
@@ -141,17 +187,18 @@ internal sealed class LaplaceFit
         Covariance = SymmetricMatrix.Inverse(Factor(information));
     }
 
-    private double Scale(double worth, Func<EvidenceRow, (double Squares, double Count)> sums)
+    private (double Scatter, double Reading) Scales(double worth)
     {
-        var (squares, count) = (worth, worth);
+        var (scatter, scatterCount, reading, readingCount) = (worth, worth, 2 * worth, 2 * worth);
         foreach (var row in Rows)
         {
-            var (s, c) = sums(row);
-            squares += s;
-            count += c;
+            scatter += row.ScatterSums.Squares;
+            scatterCount += row.ScatterSums.Count;
+            reading += row.ReadingSums.Squares;
+            readingCount += row.ReadingSums.Count;
         }
 
-        return Math.Clamp(squares / count, 0.1, 20);
+        return (Math.Clamp(scatter / scatterCount, 0.1, 20), Math.Clamp(reading / readingCount, 0.1, 20));
     }
 
     private void Gather(double[] gradient)
@@ -164,17 +211,19 @@ internal sealed class LaplaceFit
             gradient[i] = precision * (PriorMeans[i] - State[i]);
         }
 
+        foreach (var group in groups)
+        {
+            group.Begin(State, Flat(Covariance));
+        }
+
         foreach (var row in Rows)
         {
-            row.Weigh(State, Covariance, ScatterScale, ReadingScale);
-            for (var i = 0; i < row.Places.Length; i++)
-            {
-                gradient[row.Places[i]] += row.Gradient[i];
-                for (var j = 0; j < row.Places.Length; j++)
-                {
-                    information[row.Places[i], row.Places[j]] += row.Information[(i * row.Places.Length) + j];
-                }
-            }
+            row.Weigh(State, ScatterScale, ReadingScale);
+        }
+
+        foreach (var group in groups)
+        {
+            group.Spread(Flat(information), gradient);
         }
     }
 }

@@ -1,4 +1,4 @@
-using MathNet.Numerics;
+using Foramen.Engine.Quantities;
 
 namespace Foramen.Engine.Learning;
 
@@ -14,6 +14,8 @@ public sealed record ToleranceBelief
 
     // Whoever judges also errs; no single sheet may rule a tolerance out.
     private const double Slip = 0.03;
+
+    private static readonly double[] Factors = [.. Enumerable.Range(0, Points).Select(i => Math.Exp(Log(i)))];
 
     private ToleranceBelief(double factor, double logSpread)
     {
@@ -35,6 +37,7 @@ public sealed record ToleranceBelief
             logs[i] = -Log(i) * Log(i) / (2 * PriorSpread * PriorSpread);
         }
 
+        var inside = new double[Points];
         foreach (var row in fit.Rows)
         {
             if (row.Evidence.Kept is not { } kept || row.Evidence.Tones.Count == 0
@@ -43,10 +46,21 @@ public sealed record ToleranceBelief
                 continue;
             }
 
+            Array.Fill(inside, 1);
+            for (var t = 0; t < row.Evidence.Tones.Count; t++)
+            {
+                var tone = row.Evidence.Tones[t];
+                var (landed, spread) = row.Landed(t, fit.State);
+                var (low, high, middle) = (tone.BandLow!.Value.Value / spread, tone.BandHigh!.Value.Value / spread, landed / spread);
+                for (var i = 0; i < Points; i++)
+                {
+                    inside[i] *= NormalTable.BelowExactly((Factors[i] * high) - middle) - NormalTable.BelowExactly((Factors[i] * low) - middle);
+                }
+            }
+
             for (var i = 0; i < Points; i++)
             {
-                var inside = Inside(row, fit.State, Math.Exp(Log(i)));
-                logs[i] += row.Worth * Math.Log(Slip + ((1 - (2 * Slip)) * (kept ? inside : 1 - inside)));
+                logs[i] += row.Worth * Math.Log(Slip + ((1 - (2 * Slip)) * (kept ? inside[i] : 1 - inside[i])));
             }
         }
 
@@ -65,19 +79,4 @@ public sealed record ToleranceBelief
     }
 
     private static double Log(int point) => Reach * ((2.0 * point / (Points - 1)) - 1);
-
-    private static double Inside(EvidenceRow row, double[] state, double factor)
-    {
-        var product = 1.0;
-        for (var i = 0; i < row.Evidence.Tones.Count; i++)
-        {
-            var tone = row.Evidence.Tones[i];
-            var (landed, spread) = row.Landed(i, state);
-            product *= Below((factor * tone.BandHigh!.Value.Value) - landed, spread) - Below((factor * tone.BandLow!.Value.Value) - landed, spread);
-        }
-
-        return product;
-    }
-
-    private static double Below(double distance, double spread) => 0.5 * SpecialFunctions.Erfc(-distance / (spread * Math.Sqrt(2)));
 }

@@ -42,5 +42,5 @@ public sealed record SheetSummary(
         => sheet.Started?.Body.Name is { Length: > 0 } name
             ? name
             : sheet.IsAnothers ? Words.Sheets.Another
-            : Words.Sheets.Numbered(1 + ledger.Sheets.All.TakeWhile(other => other.Id != sheet.Id).Count(other => !other.IsAnothers));
+            : Words.Sheets.Numbered(ledger.NumberOf(sheet.Id));
 }

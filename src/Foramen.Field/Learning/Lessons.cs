@@ -9,7 +9,12 @@ namespace Foramen.Field.Learning;
 /// <summary>What the journal on this device teaches; worked out once for each state of the journal.</summary>
 public sealed class Lessons(JournalSession session, Clock clock)
 {
+    // Some ten milliseconds in a browser, then the page has its turn.
+    private const int SheetsAtOnce = 25;
+    private static readonly TimeSpan PageTurn = TimeSpan.FromMilliseconds(5);
+
     private (Ledger Ledger, LedgerLessons All, Beliefs Beliefs)? known;
+    private LedgerLessons? begun;
 
     /// <summary>Every judged sheet as a lesson.</summary>
     public LedgerLessons All => Read().All;
@@ -20,12 +25,29 @@ public sealed class Lessons(JournalSession session, Clock clock)
     /// <summary>The share of keepers, with one kept and one lost sheet before the first (Laplace's rule of succession): never quite none or all.</summary>
     public double HitRate => (All.Keepers.Count(kept => kept) + 1.0) / (All.Keepers.Count + 2.0);
 
+    /// <summary>Works it out bit by bit while the page goes on, so that it is there when it is first asked for. Whoever asks before it is through waits for the rest alone.</summary>
+    public async Task PrepareAsync()
+    {
+        await session.OpenAsync();
+        while (known is null)
+        {
+            await Task.Delay(PageTurn);
+            begun = LedgerLessons.Begun(session.Ledger, begun, SheetsAtOnce);
+            if (begun.IsWhole)
+            {
+                await Task.Delay(PageTurn);
+                _ = Read();
+            }
+        }
+    }
+
     private (Ledger Ledger, LedgerLessons All, Beliefs Beliefs) Read()
     {
         if (known is not { } read || !ReferenceEquals(read.Ledger, session.Ledger))
         {
-            var lessons = LedgerLessons.Of(session.Ledger, known?.All);
+            var lessons = LedgerLessons.Of(session.Ledger, known?.All ?? begun);
             known = read = (session.Ledger, lessons, lessons.BeliefsAsOf(clock.Now));
+            begun = null;
         }
 
         return read;

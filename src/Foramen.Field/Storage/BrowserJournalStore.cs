@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Runtime.InteropServices.JavaScript;
 using System.Runtime.Versioning;
 using System.Text.Json;
@@ -17,7 +18,7 @@ internal sealed partial class BrowserJournalStore : IJournalStore
     public async Task<StoredJournal> OpenAsync(string newDevice)
     {
         await Load();
-        return Journal(StoreAnswer.Of(await Open(newDevice)));
+        return Everything(await Open(newDevice));
     }
 
     public async Task<StoredJournal> ReadAfterAsync(long position)
@@ -58,6 +59,25 @@ internal sealed partial class BrowserJournalStore : IJournalStore
     }
 
     private static StoredJournal Journal(StoreAnswer answer) => new(answer.Device ?? "", answer.Sequence, answer.Lines ?? []);
+
+    private static StoredJournal Everything(string text)
+    {
+        var end = text.IndexOf('\n');
+        var answer = StoreAnswer.Of(end < 0 ? text : text[..end]);
+        var lines = new List<StoredLine>();
+        while (end >= 0)
+        {
+            var start = end + 1;
+            end = text.IndexOf('\n', start);
+            var line = end < 0 ? text.AsSpan(start) : text.AsSpan(start, end - start);
+            var first = line.IndexOf('\t');
+            var second = first + 1 + line[(first + 1)..].IndexOf('\t');
+            lines.Add(new StoredLine(
+                long.Parse(line[..first], NumberStyles.None, CultureInfo.InvariantCulture), line[(second + 1)..].ToString(), line[(first + 1)..second].ToString()));
+        }
+
+        return new StoredJournal(answer.Device ?? "", answer.Sequence, lines);
+    }
 
     private static StoreHealth Health(string json) => JsonSerializer.Deserialize(json, StoreJson.Default.StoreHealth)!;
 

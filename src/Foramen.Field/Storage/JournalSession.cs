@@ -16,6 +16,15 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
 {
     private const int MaxAttempts = 5;
 
+    /// <summary>More lines than these are read on trust, so that nobody waits for their hashes, and checked after that.</summary>
+    private const int TrustedFrom = 500;
+
+    // Some milliseconds in a browser, then the page has its turn.
+    private const int CheckedAtOnce = 100;
+    private static readonly TimeSpan PageTurn = TimeSpan.FromMilliseconds(5);
+
+    private readonly CancellationTokenSource ending = new();
+
     private readonly SemaphoreSlim gate = new(1, 1);
     private readonly List<string> unreadable = [];
     private readonly List<KeptEntry> kept = [];
@@ -37,6 +46,9 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
 
     /// <summary>Complaints about stored lines that could not be read; the lines stay where they are.</summary>
     public IReadOnlyList<string> Unreadable => unreadable;
+
+    /// <summary>Ends when every line of the start has been compared with its hash; what does not fit is by then out of the ledger and among <see cref="Unreadable"/>.</summary>
+    public Task Checked { get; private set; } = Task.CompletedTask;
 
     /// <summary>The ledger has changed, here or in another tab.</summary>
     public event Action? Changed;
@@ -137,6 +149,8 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
     public void Dispose()
     {
         store.AppendedElsewhere -= OnAppendedElsewhere;
+        ending.Cancel();
+        ending.Dispose();
         gate.Dispose();
     }
 
@@ -149,6 +163,7 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
             unreadable.Clear();
             kept.Clear();
             Ledger = Ledger.Of(EntrySet.Of(Read(journal)));
+            Checked = journal.Lines.Count > TrustedFrom ? CheckAsync([.. kept], ending.Token) : Task.CompletedTask;
             Device = DeviceId.Parse(journal.Device);
             store.AppendedElsewhere -= OnAppendedElsewhere;
             store.AppendedElsewhere += OnAppendedElsewhere;
@@ -156,6 +171,51 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
         catch (StoreRefusedException e)
         {
             Refused = e;
+        }
+
+        Changed?.Invoke();
+    }
+
+    private async Task CheckAsync(KeptEntry[] read, CancellationToken ended)
+    {
+        var damaged = new HashSet<KeptEntry>();
+        try
+        {
+            for (var i = 0; i < read.Length; i++)
+            {
+                if (i % CheckedAtOnce == 0)
+                {
+                    await Task.Delay(PageTurn, ended);
+                }
+
+                if (!read[i].Entry.IsIntact())
+                {
+                    damaged.Add(read[i]);
+                }
+            }
+
+            if (damaged.Count == 0)
+            {
+                return;
+            }
+
+            await gate.WaitAsync(ended);
+        }
+        catch (OperationCanceledException)
+        {
+            // The app is closed; the next start checks again.
+            return;
+        }
+
+        try
+        {
+            kept.RemoveAll(damaged.Contains);
+            unreadable.AddRange(damaged.Select(one => $"Entry {one.Entry.Id} does not match its hash; it was damaged or changed."));
+            Ledger = Ledger.Of(EntrySet.Of(kept.Select(one => one.Entry)));
+        }
+        finally
+        {
+            gate.Release();
         }
 
         Changed?.Invoke();
@@ -191,12 +251,13 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
     private List<Entry> Read(StoredJournal journal)
     {
         var entries = new List<Entry>(journal.Lines.Count);
+        var trusted = journal.Lines.Count > TrustedFrom;
         foreach (var (position, line, origin) in journal.Lines)
         {
             lastPosition = Math.Max(lastPosition, position);
             try
             {
-                var entry = EntryLine.Read(line);
+                var entry = trusted ? EntryLine.ReadTrusted(line) : EntryLine.Read(line);
                 entries.Add(entry);
                 kept.Add(new KeptEntry(position, origin, entry));
             }

@@ -16,6 +16,7 @@ public static partial class Words
         public const string PlacesHint = "Keep them in for a copy of your own.";
         public const string Damaged = "Some lines could not be read and were left out:";
         public const string Nothing = "Everything in the file is here already.";
+        public const string More = "Show more sheets";
         public const string FindOrGroup = "Find or group";
         public const string Find = "Find sheets";
         public const string FindHint = "Words from name, note, place, camera, paper or light";

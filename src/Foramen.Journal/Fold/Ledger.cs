@@ -10,6 +10,11 @@ namespace Foramen.Journal.Fold;
 /// </summary>
 public sealed class Ledger
 {
+    private const int AnewFrom = 100;
+
+    private ILookup<Ulid, Sheet>? byOuting;
+    private Dictionary<Ulid, int>? numbers;
+
     internal Ledger(EntrySet entries) => Entries = entries;
 
     /// <summary>A ledger of no entries.</summary>
@@ -79,10 +84,18 @@ public sealed class Ledger
     /// </summary>
     public Ledger With(IEnumerable<Entry> entries)
     {
+        var more = entries as IReadOnlyCollection<Entry> ?? [.. entries];
+        if (more.Count > AnewFrom && more.Count * 4L > Entries.Count)
+        {
+            // A whole file at once: one by one, its entries would each make a set of their own.
+            var whole = Entries.Union(more);
+            return ReferenceEquals(whole, Entries) ? this : Of(whole);
+        }
+
         var set = Entries;
         var builder = new LedgerBuilder(this);
         var anew = false;
-        foreach (var entry in entries)
+        foreach (var entry in more)
         {
             var order = anew ? null : set.OrderAtEnd(entry, builder.Last);
             var next = set.With(entry);
@@ -107,5 +120,25 @@ public sealed class Ledger
         => sheet.Started is { Body.Paper: { } paper } started ? Papers.Find(paper)?.At(started.Order) : null;
 
     /// <summary>The sheets of an outing that were not withdrawn.</summary>
-    public IEnumerable<Sheet> SheetsOf(Ulid outing) => Sheets.All.Where(sheet => sheet.Started?.Body.Outing == outing);
+    public IEnumerable<Sheet> SheetsOf(Ulid outing)
+        => (byOuting ??= Sheets.All.Where(sheet => sheet.Started?.Body.Outing is not null).ToLookup(sheet => sheet.Started!.Body.Outing!.Value))[outing];
+
+    /// <summary>A sheet's number, from 1, among all that are not somebody else's, in the order in which the journal first speaks of them; of somebody else's sheet that of the one before it.</summary>
+    public int NumberOf(Ulid sheet)
+    {
+        if (numbers is null)
+        {
+            var known = new Dictionary<Ulid, int>(Sheets.Count);
+            var number = 0;
+            foreach (var one in Sheets.All)
+            {
+                number += one.IsAnothers ? 0 : 1;
+                known[one.Id] = number;
+            }
+
+            numbers = known;
+        }
+
+        return numbers.GetValueOrDefault(sheet, numbers.Count + 1);
+    }
 }

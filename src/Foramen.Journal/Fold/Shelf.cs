@@ -8,6 +8,7 @@ public sealed class Shelf<T>
 {
     private readonly ImmutableDictionary<Ulid, T> things;
     private readonly ImmutableList<Ulid> order;
+    private IReadOnlyList<T>? all;
 
     private Shelf(ImmutableDictionary<Ulid, T> things, ImmutableList<Ulid> order)
     {
@@ -19,17 +20,21 @@ public sealed class Shelf<T>
     public int Count => things.Count;
 
     /// <summary>All of them, in that order.</summary>
-    public IEnumerable<T> All => order.Select(id => things[id]);
+    public IEnumerable<T> All => all ??= [.. order.Select(id => things[id])];
 
     internal static Shelf<T> Empty { get; } = new(ImmutableDictionary<Ulid, T>.Empty, []);
 
     /// <summary>The thing of this id, or null.</summary>
     public T? Find(Ulid id) => things.GetValueOrDefault(id);
 
-    internal Builder ToBuilder() => new(things.ToBuilder(), order.ToBuilder());
+    internal Builder ToBuilder() => new(this);
 
-    internal sealed class Builder(ImmutableDictionary<Ulid, T>.Builder things, ImmutableList<Ulid>.Builder order)
+    internal sealed class Builder(Shelf<T> from)
     {
+        private readonly ImmutableDictionary<Ulid, T>.Builder things = from.things.ToBuilder();
+        private readonly ImmutableList<Ulid>.Builder order = from.order.ToBuilder();
+        private bool changed;
+
         public T? Find(Ulid id) => things.GetValueOrDefault(id);
 
         public void Put(Ulid id, T thing)
@@ -40,8 +45,9 @@ public sealed class Shelf<T>
             }
 
             things[id] = thing;
+            changed = true;
         }
 
-        public Shelf<T> ToShelf() => new(things.ToImmutable(), order.ToImmutable());
+        public Shelf<T> ToShelf() => changed ? new(things.ToImmutable(), order.ToImmutable()) : from;
     }
 }

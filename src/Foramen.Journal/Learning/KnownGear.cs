@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Foramen.Engine.Camera;
 using Foramen.Engine.Exposure;
 using Foramen.Engine.Light;
@@ -7,11 +8,11 @@ using Foramen.Journal.Kit;
 
 namespace Foramen.Journal.Learning;
 
-/// <summary>Papers in kinds of light, worked out once for many sheets: their spectra are most of the work of a lesson. For one use and one thread.</summary>
+/// <summary>Papers in kinds of light, worked out once for many sheets: their spectra are most of the work of a lesson. Grows as it is asked.</summary>
 internal sealed class KnownGear
 {
-    private readonly Dictionary<PaperDefinition, PhotographicPaper> papers = new(ReferenceEqualityComparer.Instance);
-    private readonly Dictionary<(PhotographicPaper Paper, double Kelvin), (LightColour Light, PaperResponse Response, Stops Colour)> lights = new(PaperInLight.Instance);
+    private readonly ConcurrentDictionary<PaperDefinition, PhotographicPaper> papers = new(ReferenceEqualityComparer.Instance);
+    private readonly ConcurrentDictionary<(PhotographicPaper Paper, double Kelvin), (LightColour Light, PaperResponse Response, Stops Colour)> lights = new(PaperInLight.Instance);
 
     public PhotographicPaper PaperOf(PaperDefinition definition)
         => papers.TryGetValue(definition, out var known) ? known : papers[definition] = definition.ToPaper();

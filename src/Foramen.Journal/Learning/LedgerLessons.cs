@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Foramen.Engine.Learning;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Fold;
@@ -11,28 +10,32 @@ namespace Foramen.Journal.Learning;
 /// </summary>
 public sealed record LedgerLessons
 {
-    private ImmutableDictionary<Ulid, KnownLesson> known = ImmutableDictionary<Ulid, KnownLesson>.Empty;
+    private Dictionary<Ulid, KnownLesson> known = [];
+    private KnownGear gear = new();
 
     /// <summary>The evidence; its id is the judging entry's.</summary>
-    public required ImmutableList<Evidence> Evidence { get; init; }
+    public required IReadOnlyList<Evidence> Evidence { get; init; }
 
     /// <summary>The sheet of each piece of evidence.</summary>
-    public required ImmutableDictionary<string, Ulid> SheetOf { get; init; }
+    public required IReadOnlyDictionary<string, Ulid> SheetOf { get; init; }
 
     /// <summary>Why a judged sheet teaches nothing of its tones.</summary>
-    public required ImmutableList<string> LeftOut { get; init; }
+    public required IReadOnlyList<string> LeftOut { get; init; }
 
     /// <summary>Every judged sheet, oldest judgement first: whether it is a keeper.</summary>
-    public required ImmutableList<bool> Keepers { get; init; }
+    public required IReadOnlyList<bool> Keepers { get; init; }
 
     /// <summary>What spoilt each judged sheet besides its tones.</summary>
-    public required ImmutableList<IReadOnlyList<SheetLoss>> Losses { get; init; }
+    public required IReadOnlyList<IReadOnlyList<SheetLoss>> Losses { get; init; }
 
     /// <summary>Judged sheets whose plan stated odds.</summary>
-    public required ImmutableList<ForecastOutcome> Outcomes { get; init; }
+    public required IReadOnlyList<ForecastOutcome> Outcomes { get; init; }
 
     /// <summary>Frames with a margin, judged: the smallest margin in percent, and whether the frame spoilt the sheet.</summary>
-    public required ImmutableList<(double MarginPercent, bool Cut)> Frames { get; init; }
+    public required IReadOnlyList<(double MarginPercent, bool Cut)> Frames { get; init; }
+
+    /// <summary>Whether every judged sheet is among them; not so of <see cref="Begun"/>.</summary>
+    public bool IsWhole { get; private init; } = true;
 
     /// <summary>How often anything but the tones spoils a sheet.</summary>
     public MishapRates Mishaps => MishapRates.From(Losses);
@@ -50,20 +53,36 @@ public sealed record LedgerLessons
     /// <summary>The lessons of a ledger.</summary>
     /// <param name="ledger">The ledger.</param>
     /// <param name="before">Lessons of an earlier state of it: a sheet of which nothing has changed since is not worked out again. The result is the same without.</param>
-    public static LedgerLessons Of(Ledger ledger, LedgerLessons? before = null)
+    public static LedgerLessons Of(Ledger ledger, LedgerLessons? before = null) => Begun(ledger, before, int.MaxValue);
+
+    /// <summary>Some of the lessons of a ledger: those known before and so many more. Given as those before, the next are worked out, until they are whole.</summary>
+    /// <param name="ledger">The ledger.</param>
+    /// <param name="before">Lessons of it, or of an earlier state of it, whole or begun.</param>
+    /// <param name="most">How many sheets to work out at most.</param>
+    public static LedgerLessons Begun(Ledger ledger, LedgerLessons? before, int most)
     {
         var judged = ledger.Sheets.All
             .Where(sheet => sheet is { Withdrawn: false, Judgement: not null })
             .OrderBy(sheet => sheet.Judgement!.Order)
             .ToList();
-        var evidence = ImmutableList.CreateBuilder<Evidence>();
-        var sheetOf = ImmutableDictionary.CreateBuilder<string, Ulid>();
-        var leftOut = ImmutableList.CreateBuilder<string>();
-        var gear = new KnownGear();
-        var known = ImmutableDictionary.CreateBuilder<Ulid, KnownLesson>();
+        var evidence = new List<Evidence>(judged.Count);
+        var sheetOf = new Dictionary<string, Ulid>(judged.Count, StringComparer.Ordinal);
+        var leftOut = new List<string>();
+        var gear = before?.gear ?? new KnownGear();
+        var left = most;
+        var whole = true;
+        var known = new Dictionary<Ulid, KnownLesson>(judged.Count);
         foreach (var sheet in judged)
         {
-            var lesson = KnownLesson.Of(ledger, sheet, gear, before?.known.GetValueOrDefault(sheet.Id));
+            var earlier = before?.known.GetValueOrDefault(sheet.Id);
+            var lesson = left > 0 || earlier is not null ? KnownLesson.Of(ledger, sheet, gear, earlier) : null;
+            if (lesson is null)
+            {
+                whole = false;
+                continue;
+            }
+
+            left -= ReferenceEquals(lesson, earlier) ? 0 : 1;
             known[sheet.Id] = lesson;
             if (lesson.Evidence is { } teaches)
             {
@@ -78,16 +97,18 @@ public sealed record LedgerLessons
 
         return new LedgerLessons
         {
-            Evidence = evidence.ToImmutable(),
-            SheetOf = sheetOf.ToImmutable(),
-            LeftOut = leftOut.ToImmutable(),
+            Evidence = evidence.AsReadOnly(),
+            SheetOf = sheetOf.AsReadOnly(),
+            LeftOut = leftOut.AsReadOnly(),
             Keepers = [.. judged.Select(sheet => sheet.Judgement!.Body.Keeper)],
             Losses = [.. judged.Select(sheet => SheetLesson.LossesOf(sheet.Judgement!.Body))],
             Outcomes = [.. judged
                 .Where(sheet => sheet.Plan?.Body.Odds is not null)
                 .Select(sheet => new ForecastOutcome(Probability.FromFraction(sheet.Plan!.Body.Odds!.Value), sheet.Judgement!.Body.Keeper))],
             Frames = [.. judged.Select(SheetLesson.FrameOf).OfType<(double, bool)>()],
-            known = known.ToImmutable(),
+            known = known,
+            gear = gear,
+            IsWhole = whole,
         };
     }
 

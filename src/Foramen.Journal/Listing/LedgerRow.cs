@@ -65,7 +65,7 @@ public sealed record LedgerRow
         => [.. ledger.Sheets.All.Where(sheet => !sheet.IsAnothers).Select((sheet, index) => (sheet, index)).Where(pair => !pair.sheet.Withdrawn).Select(pair => Of(ledger, pair.sheet, pair.index + 1))];
 
     /// <summary>One sheet of a ledger.</summary>
-    public static LedgerRow Of(Ledger ledger, Sheet sheet) => Of(ledger, sheet, 1 + ledger.Sheets.All.TakeWhile(other => other.Id != sheet.Id).Count());
+    public static LedgerRow Of(Ledger ledger, Sheet sheet) => Of(ledger, sheet, ledger.NumberOf(sheet.Id));
 
     private static LedgerRow Of(Ledger ledger, Sheet sheet, int number)
     {

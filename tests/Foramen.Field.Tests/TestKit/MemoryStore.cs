@@ -20,6 +20,8 @@ internal sealed class MemoryStore : IJournalStore
 
     public void AddRaw(string line) => lines.Add(new StoredLine(lines.Count + 1, line));
 
+    public void Change(int index, string line) => lines[index] = lines[index] with { Line = line };
+
     public void TellOtherTabs() => AppendedElsewhere?.Invoke();
 
     public Task<StoredJournal> OpenAsync(string newDevice)

@@ -1,3 +1,5 @@
+using Foramen.Engine.Quantities;
+
 namespace Foramen.Engine.Camera;
 
 /// <summary>

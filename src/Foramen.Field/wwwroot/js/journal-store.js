@@ -78,6 +78,11 @@ export function createStore({ factory = globalThis.indexedDB, name = 'foramen', 
 
   /** Device, its last number and every line; a new device is named in the same transaction. @param {string} newDevice */
   async function open(newDevice) {
+    return JSON.stringify(await openAll(newDevice));
+  }
+
+  /** As {@link open}, not yet as text. @param {string} newDevice */
+  async function openAll(newDevice) {
     const answer = await transact([entries, meta], 'readwrite', (tx, answer) => {
       answer.lines = [];
       const device = tx.objectStore(meta).get('device');
@@ -93,7 +98,7 @@ export function createStore({ factory = globalThis.indexedDB, name = 'foramen', 
       all.onsuccess = () => { answer.lines = all.result; };
     });
     listen();
-    return JSON.stringify(answer);
+    return answer;
   }
 
   /** Lines after a position: what other tabs have written. @param {number} position */
@@ -195,7 +200,7 @@ export function createStore({ factory = globalThis.indexedDB, name = 'foramen', 
     }
   }
 
-  return { open, readAfter, append, putPicture, getPicture, keptOf, readNote, keepNote };
+  return { open, openAll, readAfter, append, putPicture, getPicture, keptOf, readNote, keepNote };
 }
 
 /** @param {any} error @returns {Refusal} */
@@ -234,8 +239,15 @@ const urls = new Map();
 
 /** @param {() => void} callback called when another tab has appended */
 export function onForeignAppend(callback) { changed = callback; }
-/** @param {string} newDevice */
-export const open = newDevice => own.open(newDevice);
+/**
+ * Device, its last number and every line, as lines: what was answered, then position, origin and entry of each, apart by tabs. As one JSON text, ten thousand
+ * entries within it would be escaped here and read twice there.
+ * @param {string} newDevice
+ */
+export async function open(newDevice) {
+  const { lines = [], ...answer } = await own.openAll(newDevice);
+  return [JSON.stringify(answer), ...lines.map((/** @type {StoredLine} */ one) => `${one.position}\t${one.origin ?? ''}\t${one.line}`)].join('\n');
+}
 /** @param {number} position */
 export const readAfter = position => own.readAfter(position);
 /** @param {number} firstSequence @param {string} lines @param {string} origin */
