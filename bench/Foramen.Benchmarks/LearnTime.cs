@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Text;
-using Foramen.Engine.Learning;
 using Foramen.Journal;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Fold;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text;
-using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Exchange;
 using Microsoft.Playwright;
@@ -24,6 +23,10 @@ internal sealed record HistoryTime(double Import, double Start, double SoonLook,
 {
     public const int Sheets = 1000;
     private const int Rounds = 9;
+
+    // Touched, and awaited.
+    private static readonly string[] Beliefs = ["#learned", ".belief .dot"];
+    private static readonly string[] Card = [".thumb .main", "#sheets-left"];
 
     /// <summary>From a click to two frames after a thing has appeared (or come anew) on the page.</summary>
     private const string Touch =
@@ -80,7 +83,7 @@ internal sealed record HistoryTime(double Import, double Start, double SoonLook,
             return await page.EvaluateAsync<double>("() => window.drawn");
         }
 
-        async Task<double> JudgeAsync() => await page.EvaluateAsync<double>(Touch, new[] { ".thumb .main", "#sheets-left" });
+        async Task<double> JudgeAsync() => await page.EvaluateAsync<double>(Touch, Card);
         async Task AgainAsync()
         {
             await page.GetByRole(AriaRole.Button, new() { Name = "Judge it again" }).ClickAsync();
@@ -93,14 +96,14 @@ internal sealed record HistoryTime(double Import, double Start, double SoonLook,
             starts.Add(await StartAsync("/ledger"));
         }
 
-        var soonLook = await page.EvaluateAsync<double>(Touch, new[] { "#learned", ".belief .dot" });
+        var soonLook = await page.EvaluateAsync<double>(Touch, Beliefs);
         await StartAsync("/ledger");
         // Whoever starts the app looks at it first; meanwhile it prepares what the ledger teaches.
         await Task.Delay(TimeSpan.FromSeconds(3));
-        var firstLook = await page.EvaluateAsync<double>(Touch, new[] { "#learned", ".belief .dot" });
+        var firstLook = await page.EvaluateAsync<double>(Touch, Beliefs);
         await page.GoBackAsync();
         await page.Locator("#learned").WaitForAsync();
-        var laterLook = await page.EvaluateAsync<double>(Touch, new[] { "#learned", ".belief .dot" });
+        var laterLook = await page.EvaluateAsync<double>(Touch, Beliefs);
 
         await page.GotoAsync(string.Create(CultureInfo.InvariantCulture, $"{address}/sheet/{last.Sheet}/judge"));
         await page.Locator("#keeper-0").CheckAsync(new() { Force = true });
