@@ -145,6 +145,7 @@ internal sealed record HistoryTime(double Import, double Start, double SoonLook,
         var marks = new MarkRows($"{Environment.ProcessorCount} threads, headless Chromium {browser}", load);
         marks.Add("learn.browser", $"one judgement more, from the touch to the re-shoot card drawn, median", $"{Judgement:0} ms", $"", $"{Judgement:0} ms");
         marks.Add("learn.browser", $"the first look at what the ledger taught, three seconds after a start", $"{FirstLook:0} ms", $"", $"{FirstLook:0} ms");
+        marks.Add("learn.browser", $"the first look at what the ledger taught, at once after a start", $"{SoonLook:0} ms", $"", $"{SoonLook:0} ms");
         return text.Append(marks).ToString();
     }
 }
