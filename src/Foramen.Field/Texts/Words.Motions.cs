@@ -15,6 +15,9 @@ public static partial class Words
         public const string About = "A long exposure turns walkers into nothing and wheels into discs. Mark what moves, and the predicted print shows it.";
         public const string Add = "Mark something that moves";
         public const string DragOverIt = "Drag over what moves, then say how.";
+        public const string DragAgain = "Drag over it again, now that it is large.";
+        public const string SeeCloser = "Look closer";
+        public const string SeeAll = "Show the whole photograph";
         public const string PlaceMissing = "Mark where it is: drag over it on the photograph.";
         public const string Unfinished = "Keep what you are marking, or leave it, before you go on.";
         public const string Name = "What it is";

@@ -208,6 +208,8 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await page.Locator("#moving-name").FillAsync("crank wheel");
         await page.Locator("#moving-how").SelectOptionAsync("turns");
         await page.Locator("#moving-turn").FillAsync("20");
+        await page.Locator("#moving-closer").ClickAsync();
+        await overlay.DragOnPhotographAsync((0.596, 0.497), (0.649, 0.5675));
         await TopAsync(".overlay");
         await look("frame-moving");
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep this", Exact = true }).ClickAsync();

@@ -28,6 +28,8 @@ public sealed class FrameState
     private readonly SheetScene scene;
     private readonly IPictures pictures;
     private string fieldText = "";
+    private FrameView? whole;
+    private FrameView? closer;
     private SheetOrientation orientation;
 
     /// <summary>Begins where the journal left off; then <see cref="LoadAsync"/>.</summary>
@@ -129,7 +131,13 @@ public sealed class FrameState
     public IReadOnlyList<MotionDefinition> Motions => [.. (sheet.Sheet?.Motions ?? []).Where(one => one.Body.Motion != Moving?.Changing).Select(one => one.Body.Definition)];
 
     /// <summary>The window that the overlay shows; null where no frame can be drawn.</summary>
-    public FrameView? View { get; private set; }
+    public FrameView? View => closer ?? whole;
+
+    /// <summary>Whether the overlay shows a part of the photograph, enlarged.</summary>
+    public bool IsCloser => closer is not null;
+
+    /// <summary>Shows what is marked enlarged, or all again.</summary>
+    public void LookCloser(bool look) => closer = look && Marked is { } mark && Photo is { } photo ? whole?.CloserTo((mark.Middle.X, mark.Middle.Y), photo) : null;
 
     /// <summary>What the sheet sees; null where camera, photograph or its field is missing.</summary>
     public SheetProjection? Projection => Camera is { } camera && Field is { } covered
@@ -345,7 +353,11 @@ public sealed class FrameState
         FindView();
     }
 
-    private void FindView() => View = Camera is { } camera && Field is { } field ? FrameView.Of(camera, field, orientation) : null;
+    private void FindView()
+    {
+        closer = null;
+        whole = Camera is { } camera && Field is { } field ? FrameView.Of(camera, field, orientation) : null;
+    }
 
     private IReadOnlyList<string> Notes(IReadOnlyList<string> doubts) => Photo is not { } photo ? [] :
     [

@@ -25,6 +25,18 @@ public sealed record FrameView(double Left, double Top, double Width, double Hei
         return new FrameView((field.Width - width) / 2, (field.Height - height) / 2, width, height);
     }
 
+    /// <summary>A smaller window about a place of the photograph, in fractions, so that a finger can mark something small; within this one.</summary>
+    public FrameView CloserTo((double X, double Y) place, ScenePhotograph photo)
+    {
+        const double Times = 3.5;
+        var (width, height) = (Width / Times, Height / Times);
+        return new FrameView(
+            Math.Clamp((place.X * photo.Width) - (width / 2), Left, Left + Width - width),
+            Math.Clamp((place.Y * photo.Height) - (height / 2), Top, Top + Height - height),
+            width,
+            height);
+    }
+
     /// <summary>The place in the photograph, in fractions that may lie outside it, of a place in the window.</summary>
     public (double X, double Y) PlaceOf((double X, double Y) part, ScenePhotograph photo)
         => ((Left + (part.X * Width)) / photo.Width, (Top + (part.Y * Height)) / photo.Height);

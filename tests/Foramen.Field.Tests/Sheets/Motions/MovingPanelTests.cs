@@ -36,6 +36,39 @@ public sealed class MovingPanelTests : IDisposable
         Assert.Equal(2, page.FindAll(".overlay rect.motion").Count);
     }
 
+    // Enlarged three and a half times, the same drag marks something so much smaller.
+    [Fact]
+    public async Task Something_small_is_marked_from_closer_by()
+    {
+        var (sheet, page) = await WithPhotographAsync();
+        await page.Find("#moving-add").ClickAsync(new());
+        Assert.Empty(page.FindAll("#moving-closer"));
+        await DragAsync(page);
+        var view = page.Find(".overlay svg").GetAttribute("viewBox");
+        await page.Find("#moving-closer").ClickAsync(new());
+        Assert.NotEqual(view, page.Find(".overlay svg").GetAttribute("viewBox"));
+        await DragAsync(page);
+        await page.Find("#moving-closer").ClickAsync(new());
+        Assert.Equal(view, page.Find(".overlay svg").GetAttribute("viewBox"));
+        await page.Find("#moving-name").InputAsync(new ChangeEventArgs { Value = "cyclist" });
+        await page.Find("#moving-form").SubmitAsync();
+        var small = Assert.Single(sheet.Sheet!.Motions).Body.Definition;
+        await page.Find("#moving-add").ClickAsync(new());
+        await DragAsync(page);
+        await page.Find("#moving-name").InputAsync(new ChangeEventArgs { Value = "barge" });
+        await page.Find("#moving-form").SubmitAsync();
+        Assert.Equal(3.5, sheet.Sheet!.Motions[1].Body.Definition.Width / small.Width, 0.01);
+    }
+
+    private async Task DragAsync(IRenderedComponent<SheetPage> page)
+    {
+        field.Platform.Place = (0.4, 0.4);
+        await page.Find(".overlay").PointerDownAsync(new PointerEventArgs { Buttons = 1 });
+        field.Platform.Place = (0.6, 0.6);
+        await page.Find(".overlay").PointerMoveAsync(new PointerEventArgs { Buttons = 1 });
+        await page.Find(".overlay").PointerUpAsync(new PointerEventArgs());
+    }
+
     [Fact]
     public async Task What_is_missing_is_said_and_nothing_is_written()
     {
