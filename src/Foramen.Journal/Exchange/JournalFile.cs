@@ -95,6 +95,13 @@ public static class JournalFile
                 break;
             }
 
+            // Once nothing more is listed, rubbish is counted without the cost of saying what is wrong with it.
+            if (bad.Count >= limits.MaxListed && (line[0] != '{' || line[^1] != '}'))
+            {
+                badCount++;
+                continue;
+            }
+
             try
             {
                 entries.Add(EntryLine.Read(line));
