@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using Microsoft.Playwright;
 
 namespace Foramen.FieldBench;
@@ -35,6 +37,26 @@ internal static class MotionRepaint
         await page.Locator(".rail").GetByRole(AriaRole.Link, new() { Name = "Plan" }).ClickAsync();
         await page.Locator("#plan-moving").WaitForAsync();
         return await SliderRepaint.MeasureAsync(page);
+    }
+
+    /// <summary>The page of results.</summary>
+    public static string Write(SliderRepaint.Repaints stood, SliderRepaint.Repaints moved, string version, string load)
+    {
+        static double At(SliderRepaint.Repaints repaints, double part) => repaints.Times.Order().ElementAt((int)(part * (repaints.Times.Length - 1)));
+        var text = new StringBuilder();
+        void Line(FormattableString line) => text.AppendLine(line.ToString(CultureInfo.InvariantCulture));
+        Line($"# What moves: measured");
+        Line($"");
+        Line($"{DateTime.UtcNow:yyyy-MM-dd}, {Environment.ProcessorCount} threads, headless Chromium {version}. One run of `bench/field motion`, load average at its end {load}.");
+        Line($"A move of the time slider to the {moved.Width}×{moved.Height} print on its canvas, with a wheel, somebody who goes away, clouds and water marked on the demo photograph.");
+        Line($"");
+        Line($"| | median | nine in ten within |");
+        Line($"| --- | ---: | ---: |");
+        Line($"| nothing moves | {At(stood, 0.5):0.0} ms | {At(stood, 0.9):0.0} ms |");
+        Line($"| four moving regions | {At(moved, 0.5):0.0} ms | {At(moved, 0.9):0.0} ms |");
+        var marks = new MarkRows($"{Environment.ProcessorCount} threads, headless Chromium {version}", load);
+        marks.Add("motion.preview", $"{moved.Width}×{moved.Height} print with four moving regions, median", $"{At(moved, 0.5):0.0} ms", $"", $"{At(moved, 0.5):0.0} ms");
+        return text.Append(marks).ToString();
     }
 
     private static async Task DragAsync(IPage page, (double X, double Y) from, (double X, double Y) to)
