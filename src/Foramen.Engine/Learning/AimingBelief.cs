@@ -20,11 +20,19 @@ public sealed record AimingBelief
     private AimingBelief(double[] weights)
     {
         this.weights = weights;
-        Percent = Math.Exp(weights.Select((weight, i) => weight * Math.Log(At(i))).Sum());
+        var mean = weights.Select((weight, i) => weight * Math.Log(At(i))).Sum();
+        Percent = Math.Exp(mean);
+        LogSpread = Math.Sqrt(Math.Max(0, weights.Select((weight, i) => weight * Math.Pow(Math.Log(At(i)) - mean, 2)).Sum()));
     }
 
     /// <summary>The error, one standard deviation, percent of the side (geometric mean of the belief).</summary>
     public double Percent { get; }
+
+    /// <summary>Standard deviation of its natural logarithm: how sure it is.</summary>
+    public double LogSpread { get; }
+
+    /// <summary>Where the error likely lies, one standard deviation to either side of <see cref="Percent"/>, percent of the side.</summary>
+    public (double Low, double High) LikelyPercent => (Percent * Math.Exp(-LogSpread), Percent * Math.Exp(LogSpread));
 
     /// <summary>The belief after these frames.</summary>
     /// <param name="frames">For each: its smallest margin in percent of the side, and whether the subject was cut.</param>

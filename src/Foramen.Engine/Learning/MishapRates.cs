@@ -10,6 +10,9 @@ public sealed record MishapRates
 {
     private const double PriorSheets = 20;
 
+    // Even a frame that cannot fit may be kept; and what is never, no share of the odds can be given of.
+    private const double MostOften = 0.99;
+
     private MishapRates(double sheets, double frame, double motion, double process)
     {
         Sheets = sheets;
@@ -24,7 +27,7 @@ public sealed record MishapRates
     public double Sheets { get; }
 
     /// <summary>Probability that the frame spoils the next one.</summary>
-    public Probability Frame { get; }
+    public Probability Frame { get; private init; }
 
     /// <summary>Probability that something moves.</summary>
     public Probability Motion { get; }
@@ -34,6 +37,10 @@ public sealed record MishapRates
 
     /// <summary>Probability that none of them does.</summary>
     public Probability NoMishap => Probability.FromFraction((1 - Frame.Fraction) * (1 - Motion.Fraction) * (1 - Process.Fraction));
+
+    /// <summary>These rates for a frame of which it is known how closely it was chosen.</summary>
+    /// <param name="chanceOfCut">Probability that it cuts the subject, as by <see cref="AimingBelief.ChanceOfCut"/>.</param>
+    public MishapRates ForFrame(Probability chanceOfCut) => this with { Frame = Probability.FromFraction(Math.Min(MostOften, chanceOfCut.Fraction)) };
 
     /// <summary>The rates after these sheets, each with what spoilt it.</summary>
     public static MishapRates From(IEnumerable<IReadOnlyCollection<SheetLoss>> sheets)

@@ -1,4 +1,6 @@
+using System.Globalization;
 using Foramen.Engine.Camera;
+using Foramen.Engine.Learning;
 using Foramen.Field.Components;
 using Foramen.Field.Sheets.Frame;
 
@@ -72,6 +74,20 @@ public static partial class Words
         public const string Anywhere = "anywhere";
         public const string Nowhere = "it never fits level";
         public const string Convergence = "Uprights";
+
+        public static string Aiming(AimingBelief aiming, int frames) => frames == 0
+            ? $"A frame is taken to land {Whole(aiming.Percent)} % of a side off; judged sheets with a marked subject will say how far yours do."
+            : string.Create(
+                CultureInfo.CurrentCulture,
+                $"Your frames land about {aiming.Percent:0.0} % of a side off, likely {aiming.LikelyPercent.Low:0.0} to {aiming.LikelyPercent.High:0.0} %, by {frames} judged {(frames == 1 ? "frame" : "frames")}.");
+
+        public const string AimingLine = "The dotted line keeps that far inside the edge.";
+
+        public static string ChanceOfCut(double chance) => chance < 0.005
+            ? "With these margins hardly any is cut."
+            : string.Create(CultureInfo.CurrentCulture, $"With these margins about {Math.Max(1, Math.Round(100 * chance)):0} in 100 are cut.");
+
+        private static string Whole(double percent) => percent.ToString("0", CultureInfo.CurrentCulture);
 
         public static string StandLevelWhy => $"So far away the subject fits a level camera with {NumberText.Show(FrameState.AimingErrorPercent)} % of the sheet to spare, and uprights stay parallel.";
 

@@ -18,6 +18,7 @@ public static partial class Words
         public const string Do = "Measure";
         public const string Again = "Measure again";
         public const string Busy = "Measuring…";
+        public const string Stopped = "Stopped; nothing was measured.";
         public const string NotHere = "The picture of the print is not on this device.";
         public const string NoPhotograph = "Measuring needs the photograph of the subject, its frame and a reading, because the tones are found by them.";
         public const string Picture = "The picture of the print. Touch a corner of the sheet, or move with the arrow keys and press Enter.";

@@ -43,6 +43,9 @@ public sealed record LedgerLessons
     /// <summary>The aiming error.</summary>
     public AimingBelief Aiming => AimingBelief.From(Frames);
 
+    /// <summary>What else may spoil a sheet: its own frame's margin against the aiming error where it has one, the rates otherwise.</summary>
+    public MishapRates MishapsOf(Sheet sheet) => SheetLesson.MarginOf(sheet) is { } margin ? Mishaps.ForFrame(Aiming.ChanceOfCut(margin)) : Mishaps;
+
     /// <summary>How good the stated odds were; null where none were stated.</summary>
     public ForecastScores? Scores => ForecastScores.Of(Outcomes);
 

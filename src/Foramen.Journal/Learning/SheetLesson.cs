@@ -171,12 +171,14 @@ public static class SheetLesson
         })];
 
     internal static (double MarginPercent, bool Cut)? FrameOf(Sheet sheet)
+        => MarginOf(sheet) is { } smallest ? (smallest, sheet.Judgement!.Body.Causes?.Contains(MishapCause.Frame) ?? false) : null;
+
+    /// <summary>The smallest margin that a sheet's subject was framed with, percent of the side, −50 to 50; null where none was written down.</summary>
+    public static double? MarginOf(Sheet sheet)
     {
         var frame = sheet.Frame?.Body;
         double?[] margins = [frame?.MarginLeftPercent, frame?.MarginRightPercent, frame?.MarginTopPercent, frame?.MarginBottomPercent];
-        return margins.Min() is { } smallest
-            ? (Math.Clamp(smallest, -50, 50), sheet.Judgement!.Body.Causes?.Contains(MishapCause.Frame) ?? false)
-            : null;
+        return margins.Min() is { } smallest ? Math.Clamp(smallest, -50, 50) : null;
     }
 
     // A sheet that is still to be developed comes after all that were.

@@ -27,6 +27,28 @@ public class MishapTests
     }
 
     [Fact]
+    public void More_frames_make_the_aiming_error_surer()
+    {
+        var (none, few, many) = (AimingBelief.From([]), AimingBelief.From(Frames(10)), AimingBelief.From(Frames(200)));
+        Assert.Equal(Math.Log(2), none.LogSpread, 0.02);
+        Assert.True(few.LogSpread < none.LogSpread && many.LogSpread < few.LogSpread / 2);
+        Assert.True(many.LikelyPercent.Low < many.Percent && many.Percent < many.LikelyPercent.High);
+
+        static IEnumerable<(double, bool)> Frames(int count) => Enumerable.Range(0, count).Select(i => (3.0, i % 5 == 0));
+    }
+
+    [Fact]
+    public void A_frame_with_a_margin_has_its_own_chance_to_spoil_a_sheet()
+    {
+        var rates = MishapRates.From([]);
+        var close = rates.ForFrame(AimingBelief.From([]).ChanceOfCut(1));
+        Assert.True(close.Frame > rates.Frame);
+        Assert.Equal(rates.Motion, close.Motion);
+        Assert.Equal((1 - close.Frame.Fraction) * (1 - rates.Motion.Fraction) * (1 - rates.Process.Fraction), close.NoMishap.Fraction, 1e-12);
+        Assert.InRange(rates.ForFrame(AimingBelief.From([]).ChanceOfCut(-50)).Frame.Fraction, 0.98, 0.99);
+    }
+
+    [Fact]
     public void Odds_that_were_too_low_come_up_and_nothing_changes_without_sheets()
     {
         var odds = Foramen.Engine.Quantities.Probability.FromFraction(0.6);

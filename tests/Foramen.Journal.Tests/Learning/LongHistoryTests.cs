@@ -80,6 +80,17 @@ public sealed class LongHistoryTests
     public void Sheets_are_numbered_as_they_come()
         => Assert.Equal(Enumerable.Range(1, 120), Whole.Sheets.All.Select(sheet => Whole.NumberOf(sheet.Id)));
 
+    [Fact]
+    public void A_sheet_s_own_margin_counts_for_the_odds_of_its_frame()
+    {
+        var closest = Whole.Sheets.All.MinBy(sheet => SheetLesson.MarginOf(sheet))!;
+        var widest = Whole.Sheets.All.MaxBy(sheet => SheetLesson.MarginOf(sheet))!;
+        Assert.True(AtOnce.MishapsOf(closest).Frame > AtOnce.MishapsOf(widest).Frame);
+        Assert.Equal(AtOnce.Mishaps, AtOnce.MishapsOf(closest with { Frame = null }));
+        // Frames were drawn with 2.5 percent off on one axis.
+        Assert.InRange(AtOnce.Aiming.Percent, 1.5, 5);
+    }
+
     private static void AssertSame(LedgerLessons lessons)
     {
         Assert.Equal(AtOnce.Evidence.Select(one => one.Id), lessons.Evidence.Select(one => one.Id));

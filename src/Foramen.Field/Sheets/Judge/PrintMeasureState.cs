@@ -18,6 +18,12 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
     private const int PictureLongSide = 1600;
     private const int PrintLongSide = 480;
 
+    /// <summary>How many stretches the work has; between two the page has its turn.</summary>
+    public const int Stretches = 6;
+
+    // Long enough for the bar to be drawn and a touch to arrive.
+    private static readonly TimeSpan PageTurn = TimeSpan.FromMilliseconds(20);
+
     private readonly List<PixelPoint> marks = [];
     private TakenPicture? picture;
     private string? read;
@@ -58,10 +64,19 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
     /// <summary>How far the camera was aimed off: to the right and up, degrees.</summary>
     public (double Right, double Up) AimedOffDegrees { get; private set; }
 
-    /// <summary>Looks for the print and measures it; what is wrong stands in the messages.</summary>
+    /// <summary>How many of the <see cref="Stretches"/> are done.</summary>
+    public int Done { get; private set; }
+
+    /// <summary>Called whenever <see cref="Done"/> has changed.</summary>
+    public Action? Moved { get; set; }
+
+    /// <summary>Looks for the print and measures it, stretch by stretch; what is wrong stands in the messages.</summary>
     /// <param name="contentHash">The picture of the print.</param>
-    public async Task MeasureAsync(string contentHash)
+    /// <param name="stop">Stops it before the next stretch.</param>
+    /// <exception cref="OperationCanceledException">It was stopped; nothing was measured.</exception>
+    public async Task MeasureAsync(string contentHash, CancellationToken stop = default)
     {
+        Done = 0;
         (Comparison, Tones, Doubts, Message, GroundMessage, RimMessage) = (null, [], [], null, null, null);
         if (Typed(Ground, 0, 2, Words.Measured.GroundOf, text => GroundMessage = text) is not { } ground
             || Typed(Rim, 0, 50, Words.Measured.RimOf, text => RimMessage = text) is not { } rim)
@@ -78,13 +93,14 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
                 read = contentHash;
             }
 
+            await TurnAsync(stop);
             if (picture is null)
             {
                 Message = Words.Measured.NotHere;
                 return;
             }
 
-            await CompareAsync(ScanImage.FromRgba(picture.Width, picture.Height, picture.Rgba), Density.FromValue(ground), Length.FromMillimetres(rim));
+            await CompareAsync(ScanImage.FromRgba(picture.Width, picture.Height, picture.Rgba), Density.FromValue(ground), Length.FromMillimetres(rim), stop);
         }
         catch (Exception e) when (e is RefusalException or StoreRefusedException)
         {
@@ -128,7 +144,7 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
         }
     }
 
-    private async Task CompareAsync(ScanImage scan, Density ground, Length rim)
+    private async Task CompareAsync(ScanImage scan, Density ground, Length rim, CancellationToken stop)
     {
         var scene = await MeteredScene.OfAsync(sheet, scenes, MeteredScene.LightOf(sheet.Sheet));
         if (scene is not { Photograph: { WhiteLuminance: not null } photograph, Projection: { } projection })
@@ -137,6 +153,7 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
             return;
         }
 
+        await TurnAsync(stop);
         if (marks.Count < 4)
         {
             var found = SheetFinder.Find(scan);
@@ -145,10 +162,12 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
         }
 
         var corners = new PrintCorners(marks[0], marks[1], marks[2], marks[3]);
+        await TurnAsync(stop);
         var light = LightField.Around(scan, corners);
         var setting = new PrintSetting(scan, corners, PrintSetting.ScaleThrough(scan, light, [], ground), light);
         var basis = SheetLesson.BasisOf(sheet.Session.Ledger, sheet.Sheet!);
         var curve = scene.Response.Paper.Curve;
+        await TurnAsync(stop);
         var image = SheetImage.Make(
             LuminanceMap.AsPaperSees(photograph, scene.Sight),
             projection,
@@ -156,6 +175,7 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
             PointSpread.Of(projection.Camera, PaperLight.Of(scene.Response.Light.ToSpectrum(), scene.Response.Paper.Sensitivity)));
         var given = SheetLesson.GivenExposure(sheet.Sheet!, basis);
         image = AsItMoved(image, scene, given);
+        await TurnAsync(stop);
         var comparison = PrintComparison.Of(setting, image, curve, PrintExposure.Of(scene.Response, given, basis.Flash), rim);
         Tones = [.. scene.Tones.Select(tone => (tone.Id, tone.Tone.Name, comparison.ToneAt(tone.Tone, projection, curve)))];
         Doubts = [.. Doubtful(comparison)];
@@ -175,6 +195,13 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
         var regions = SheetMotions.AsItWent(one, scene.Response.Paper.Failure, Duration.FromSeconds(planned), sheet.Clock.Now);
         return MotionOnSheet.Of(still, [.. regions.Select(region => region.Region)])
             .Expose([.. regions.Select(region => region.Course)], scene.Response, given.Time);
+    }
+
+    private async Task TurnAsync(CancellationToken stop)
+    {
+        Done++;
+        Moved?.Invoke();
+        await Task.Delay(PageTurn, stop);
     }
 
     private static IEnumerable<string> Doubtful(PrintComparison comparison)

@@ -15,9 +15,11 @@ public sealed class ReshootState
     private readonly Bag bag;
     private readonly PrintJudged judgement;
     private readonly SheetExposure given;
+    private readonly MishapRates mishaps;
 
-    private ReshootState(LearnedPlan plan, SheetExposure given, PrintJudged judgement, Lessons lessons, Bag bag)
+    private ReshootState(LearnedPlan plan, SheetExposure given, PrintJudged judgement, MishapRates mishaps, Lessons lessons, Bag bag)
     {
+        this.mishaps = mishaps;
         this.plan = plan;
         this.given = given;
         this.judgement = judgement;
@@ -55,7 +57,7 @@ public sealed class ReshootState
             var doublings = basis.Paper.DoublingsTo(given.Time);
             var after = lessons.Beliefs;
             var before = after.Without(judged.Order.Id.ToString());
-            return new ReshootState(after.Plan(basis), given, judged.Body, lessons, bag)
+            return new ReshootState(after.Plan(basis), given, judged.Body, lessons.All.MishapsOf(sheet), lessons, bag)
             {
                 Before = Pair(before.Expect(basis.Conditions, doublings)),
                 After = Pair(after.Expect(basis.Conditions, doublings)),
@@ -85,7 +87,7 @@ public sealed class ReshootState
         judgement.Keeper,
         SheetLesson.LossesOf(judgement),
         judgement.Causes?.Contains(MishapCause.Light) ?? false,
-        lessons.All.Mishaps,
+        mishaps,
         bag.SheetsLeft ?? 0,
         bag.SubjectsLeft,
         Probability.FromFraction(lessons.HitRate));

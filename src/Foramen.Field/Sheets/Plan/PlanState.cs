@@ -241,7 +241,7 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
     public void Settle()
     {
         Forecast = plan?.Planner.Forecast(Exposure);
-        Odds = Forecast is null ? null : SheetOdds.Of(Forecast, lessons.All.Mishaps);
+        Odds = Forecast is null ? null : SheetOdds.Of(Forecast, sheet.Sheet is { } here ? lessons.All.MishapsOf(here) : lessons.All.Mishaps);
         TellMotion();
     }
 

@@ -24,6 +24,21 @@ public sealed class FrameStepTests : IDisposable
     }
 
     [Fact]
+    public async Task How_far_frames_land_off_is_drawn_and_said_beside_the_frame()
+    {
+        var page = await WithPhotographAsync();
+        Assert.Single(page.FindAll(".overlay path.aiming"));
+        Assert.StartsWith("A frame is taken to land 3 % of a side off", page.Find("#aiming").TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("in 100", page.Find("#aiming").TextContent, StringComparison.Ordinal);
+        await page.Find("#marking-1").ChangeAsync(new ChangeEventArgs { Value = true });
+        field.Platform.Place = (0.0, 0.0);
+        await page.Find(".overlay").PointerDownAsync(new PointerEventArgs { Buttons = 1 });
+        field.Platform.Place = (0.5, 0.5);
+        await page.Find(".overlay").PointerMoveAsync(new PointerEventArgs { Buttons = 1 });
+        Assert.Matches(@"about \d+ in 100 are cut", page.Find("#aiming").TextContent);
+    }
+
+    [Fact]
     public async Task Arrow_keys_point_the_camera()
     {
         var page = await WithPhotographAsync();

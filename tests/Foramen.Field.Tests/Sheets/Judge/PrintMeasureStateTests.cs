@@ -1,8 +1,10 @@
+using Bunit;
 using Foramen.Field.Sheets;
 using Foramen.Field.Sheets.Judge;
 using Foramen.Field.Sheets.Plan;
 using Foramen.Field.Storage;
 using Foramen.Field.Tests.TestKit;
+using Foramen.Field.Texts;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Kit;
 using Microsoft.Extensions.DependencyInjection;
@@ -36,6 +38,47 @@ public sealed class PrintMeasureStateTests : IDisposable
         Assert.Equal(planned[0], verdict.ToJudged().MeasuredDensity!.Value, 0.05);
         verdict.Move(1);
         Assert.Null(verdict.ToJudged().MeasuredDensity);
+    }
+
+    [Fact]
+    public async Task It_says_how_far_it_is_and_can_be_stopped_at_any_stretch()
+    {
+        var (sheet, plan) = await ExposedAsync();
+        double[] planned = [.. plan.Forecast!.Tones.Select(tone => tone.Density.Value)];
+        field.Pictures.Next = Print(sheet, planned[0], planned[1]);
+        var state = new PrintMeasureState(sheet, field.Services.GetRequiredService<SheetScene>(), field.Pictures) { Ground = "0.35" };
+        for (var stretch = 1; stretch < PrintMeasureState.Stretches; stretch++)
+        {
+            using var stop = new CancellationTokenSource();
+            state.Moved = () => { if (state.Done == stretch) { stop.Cancel(); } };
+            await Assert.ThrowsAnyAsync<OperationCanceledException>(() => state.MeasureAsync(PrintHash, stop.Token));
+            Assert.Equal(stretch, state.Done);
+            Assert.Null(state.Comparison);
+            Assert.Empty(state.Tones);
+        }
+
+        var seen = new List<int>();
+        state.Moved = () => seen.Add(state.Done);
+        await state.MeasureAsync(PrintHash, Xunit.TestContext.Current.CancellationToken);
+        Assert.NotNull(state.Comparison);
+        Assert.Equal(Enumerable.Range(1, PrintMeasureState.Stretches - 1), seen);
+    }
+
+    [Fact]
+    public async Task A_measurement_shows_its_progress_and_a_way_to_stop_it()
+    {
+        var (sheet, plan) = await ExposedAsync();
+        double[] planned = [.. plan.Forecast!.Tones.Select(tone => tone.Density.Value)];
+        field.Pictures.Next = Print(sheet, planned[0], planned[1]);
+        var page = field.Render<MeasurePrint>(p => p.Add(one => one.Sheet, sheet).Add(one => one.Hash, PrintHash).Add(one => one.Address, "blob:x"));
+        page.Find("#measure-ground").Input("0.35");
+        var measuring = page.FindAll("button").First(button => button.TextContent == Words.Measured.Do).ClickAsync(new());
+        page.WaitForElement("#measure-progress");
+        await page.Find("#measure-cancel").ClickAsync(new());
+        await measuring;
+        page.WaitForAssertion(() => Assert.Contains(Words.Measured.Stopped, page.Markup, StringComparison.Ordinal));
+        Assert.Empty(page.FindAll("#measure-tones"));
+        Assert.Empty(page.FindAll("#measure-progress"));
     }
 
     [Fact]
