@@ -15,18 +15,10 @@ namespace Foramen.Engine.Print;
 /// </remarks>
 public sealed class PrintComparison
 {
-    private const int Coarse = 60;
-    private const int Fine = 240;
-
-    // A pixel of the coarse grid is four of the fine one, and the parabola goes between them.
-    private const int FineReach = 3;
-    private const double FarthestShift = 0.1;
-    private const double LeastAgreement = 0.35;
-    private const double Square = 1.15;
     private const double CodesToTheStop = 40;
     private static readonly Length AroundATone = Length.FromMillimetres(1.5);
 
-    private PrintComparison(PrintLie lie, double agreement, double right, double up, ScannedPrint print, float[] stopsOff)
+    internal PrintComparison(PrintLie lie, double agreement, double right, double up, ScannedPrint print, float[] stopsOff)
     {
         Lie = lie;
         Agreement = agreement;
@@ -72,7 +64,7 @@ public sealed class PrintComparison
     public double WithinHalfStop { get; }
 
     /// <summary>How sharp it is against the prediction; null where the picture has too little detail to tell.</summary>
-    public PrintSharpness? Sharpness { get; private init; }
+    public PrintSharpness? Sharpness { get; internal init; }
 
     /// <summary>Lays a print over its prediction.</summary>
     /// <param name="setting">The print on its scan.</param>
@@ -85,27 +77,14 @@ public sealed class PrintComparison
     public static PrintComparison Of(
         PrintSetting setting, SheetImage image, CharacteristicCurve curve, PrintExposure exposure, Length rim, CancellationToken cancellation = default)
     {
-        var predicted = PredictedPrint.Expose(image, curve, exposure, new PrintLook { Side = PrintSide.AsProcessed, Border = rim });
-        var wanted = new DensityPlane(predicted.Width, predicted.Height, predicted.Densities(cancellation));
-        var part = predicted.BorderPixels / (double)Math.Max(predicted.Width, predicted.Height);
-        var (lie, coarse) = Lies(setting, predicted).Select(one => (Lie: one, Laid: Laid.Over(wanted, setting, one, Coarse, part, default, FarthestShift * Coarse, cancellation)))
-            .MaxBy(one => one.Laid.Agreement);
-        var fine = Laid.Over(wanted, setting, lie, Fine, part, coarse, FineReach, cancellation);
-        if (fine.Agreement < LeastAgreement)
+        var laying = PrintLaying.Begin(setting, image, curve, exposure, rim);
+        while (true)
         {
-            throw new RefusalException(FormattableString.Invariant(
-                $"The print on this picture does not look like the one expected of this sheet (agreement {Math.Max(0, fine.Agreement):0.00} of 1); choose the picture of this sheet, or check its frame and its corners."));
+            if (laying.Step(cancellation) is { } comparison)
+            {
+                return comparison;
+            }
         }
-
-        var print = ScannedPrint.Read(setting, lie, predicted.Width, predicted.Height, cancellation);
-        var scale = Math.Max(predicted.Width, predicted.Height) / (double)Fine;
-        var (right, down) = (fine.Right * scale, fine.Down * scale);
-        var exposures = new PrintExposures(print, wanted, new LgExposureOfDensity(curve), predicted.BorderPixels, right, down);
-        return new PrintComparison(lie, fine.Agreement, right * predicted.PitchMillimetres, -down * predicted.PitchMillimetres, print, exposures.StopsOff())
-        {
-            MillimetresPerPixel = predicted.PitchMillimetres,
-            Sharpness = PrintSharpness.Of(exposures, predicted.PitchMillimetres),
-        };
     }
 
     /// <summary>Density of the print where a place of the finished picture came to lie; null where that is beyond the sheet.</summary>
@@ -136,52 +115,4 @@ public sealed class PrintComparison
     /// <summary>The difference as 8-bit grey: 128 where the print is as predicted, 40 lighter for each stop that it came out lighter, 0 where it cannot be told.</summary>
     public byte[] DifferenceCodes()
         => Array.ConvertAll(StopsOff.ToArray(), off => float.IsNaN(off) ? (byte)0 : (byte)Math.Clamp(Math.Round(128 + (CodesToTheStop * off)), 1, 255));
-
-    // Both mirrored and not: some scan the sheet, some the print made from it, and some programs turn it over.
-    private static PrintLie[] Lies(PrintSetting setting, PredictedPrint predicted)
-    {
-        var shape = predicted.Width / (double)predicted.Height;
-        var lies = setting.Corners.WidthOverHeight;
-        var isSquare = shape is < Square and > 1 / Square;
-        bool MayLie(int quarters) => isSquare || (quarters % 2 == 0 ? lies : 1 / lies) > 1 == shape > 1;
-        return [.. Enumerable.Range(0, 4).Where(MayLie).SelectMany(quarters => new[] { new PrintLie(quarters, true), new PrintLie(quarters, false) })];
-    }
-
-    private readonly record struct Laid(double Agreement, double Right, double Down, int LongSide)
-    {
-        // Searches all whole shifts about a first guess, and then between them by the parabola through the best and its neighbours.
-        public static Laid Over(
-            DensityPlane wanted, PrintSetting setting, PrintLie lie, int longSide, double rimPart, Laid guess, double reach, CancellationToken cancellation)
-        {
-            var factor = longSide / (double)Math.Max(wanted.Width, wanted.Height);
-            var (width, height) = (Math.Max(8, (int)Math.Round(wanted.Width * factor)), Math.Max(8, (int)Math.Round(wanted.Height * factor)));
-            var small = wanted.Reduced(width, height);
-            var print = ScannedPrint.Read(setting, lie, width, height, cancellation);
-            var real = new DensityPlane(width, height, print.Densities());
-            var rim = rimPart > 0 ? (int)Math.Ceiling(rimPart * longSide) + 1 : 0;
-            var (middleX, middleY) = guess.LongSide == 0 ? (0, 0) : ((int)Math.Round(guess.Right * longSide / guess.LongSide), (int)Math.Round(guess.Down * longSide / guess.LongSide));
-            var best = (Agreement: -1.0, X: middleX, Y: middleY);
-            for (var y = -(int)reach; y <= (int)reach; y++)
-            {
-                cancellation.ThrowIfCancellationRequested();
-                for (var x = -(int)reach; x <= (int)reach; x++)
-                {
-                    if (small.LikenessTo(real, rim, middleX + x, middleY + y) is { } likeness && likeness > best.Agreement)
-                    {
-                        best = (likeness, middleX + x, middleY + y);
-                    }
-                }
-            }
-
-            double At(int x, int y) => small.LikenessTo(real, rim, best.X + x, best.Y + y) ?? best.Agreement;
-            return new Laid(
-                best.Agreement, best.X + Between(At(-1, 0), best.Agreement, At(1, 0)), best.Y + Between(At(0, -1), best.Agreement, At(0, 1)), longSide);
-        }
-
-        private static double Between(double before, double at, double after)
-        {
-            var bend = before - (2 * at) + after;
-            return bend < 0 ? Math.Clamp(0.5 * (before - after) / bend, -0.5, 0.5) : 0;
-        }
-    }
 }

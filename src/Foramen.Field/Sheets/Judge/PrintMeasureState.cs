@@ -18,8 +18,8 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
     private const int PictureLongSide = 1600;
     private const int PrintLongSide = 480;
 
-    /// <summary>How many stretches the work has; between two the page has its turn.</summary>
-    public const int Stretches = 6;
+    private const int StretchesBefore = 5;
+    private const int UsualStages = 7;
 
     // Long enough for the bar to be drawn and a touch to arrive.
     private static readonly TimeSpan PageTurn = TimeSpan.FromMilliseconds(20);
@@ -63,6 +63,9 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
 
     /// <summary>How far the camera was aimed off: to the right and up, degrees.</summary>
     public (double Right, double Up) AimedOffDegrees { get; private set; }
+
+    /// <summary>Stretches that the work is done in, with a turn for the page between them; known exactly once the print lies on its picture.</summary>
+    public int Stretches { get; private set; } = StretchesBefore + UsualStages;
 
     /// <summary>How many of the <see cref="Stretches"/> are done.</summary>
     public int Done { get; private set; }
@@ -172,11 +175,19 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
             LuminanceMap.AsPaperSees(photograph, scene.Sight),
             projection,
             PrintLongSide,
-            PointSpread.Of(projection.Camera, PaperLight.Of(scene.Response.Light.ToSpectrum(), scene.Response.Paper.Sensitivity)));
+            PointSpread.Of(projection.Camera, PaperLight.Of(scene.Response.Light.ToSpectrum(), scene.Response.Paper.Sensitivity)),
+            cancellation: stop);
         var given = SheetLesson.GivenExposure(sheet.Sheet!, basis);
         image = AsItMoved(image, scene, given);
         await TurnAsync(stop);
-        var comparison = PrintComparison.Of(setting, image, curve, PrintExposure.Of(scene.Response, given, basis.Flash), rim);
+        var laying = PrintLaying.Begin(setting, image, curve, PrintExposure.Of(scene.Response, given, basis.Flash), rim);
+        Stretches = StretchesBefore + laying.Stages;
+        PrintComparison? comparison;
+        while ((comparison = laying.Step(stop)) is null)
+        {
+            await TurnAsync(stop);
+        }
+
         Tones = [.. scene.Tones.Select(tone => (tone.Id, tone.Tone.Name, comparison.ToneAt(tone.Tone, projection, curve)))];
         Doubts = [.. Doubtful(comparison)];
         AimedOffDegrees = comparison.AimedOffDegrees(projection.Camera);

@@ -27,7 +27,7 @@ public sealed class PrintMeasureStateTests : IDisposable
         double[] planned = [.. plan.Forecast!.Tones.Select(tone => tone.Density.Value)];
         field.Pictures.Next = Print(sheet, planned[0], planned[1]);
         var state = new PrintMeasureState(sheet, field.Services.GetRequiredService<SheetScene>(), field.Pictures) { Ground = "0.35" };
-        await state.MeasureAsync(PrintHash);
+        await state.MeasureAsync(PrintHash, Xunit.TestContext.Current.CancellationToken);
         Assert.Null(state.Message);
         Assert.True(state.Comparison!.Lie.Mirrored);
         Assert.All(state.Tones.Zip(planned), pair => Assert.Equal(pair.Second, pair.First.Measured!.Density.Value, 0.05));
@@ -47,7 +47,7 @@ public sealed class PrintMeasureStateTests : IDisposable
         double[] planned = [.. plan.Forecast!.Tones.Select(tone => tone.Density.Value)];
         field.Pictures.Next = Print(sheet, planned[0], planned[1]);
         var state = new PrintMeasureState(sheet, field.Services.GetRequiredService<SheetScene>(), field.Pictures) { Ground = "0.35" };
-        for (var stretch = 1; stretch < PrintMeasureState.Stretches; stretch++)
+        for (var stretch = 1; stretch < state.Stretches; stretch++)
         {
             using var stop = new CancellationTokenSource();
             state.Moved = () => { if (state.Done == stretch) { stop.Cancel(); } };
@@ -61,7 +61,7 @@ public sealed class PrintMeasureStateTests : IDisposable
         state.Moved = () => seen.Add(state.Done);
         await state.MeasureAsync(PrintHash, Xunit.TestContext.Current.CancellationToken);
         Assert.NotNull(state.Comparison);
-        Assert.Equal(Enumerable.Range(1, PrintMeasureState.Stretches - 1), seen);
+        Assert.Equal(Enumerable.Range(1, state.Stretches - 1), seen);
     }
 
     [Fact]
@@ -88,7 +88,7 @@ public sealed class PrintMeasureStateTests : IDisposable
         double[] planned = [.. plan.Forecast!.Tones.Select(tone => tone.Density.Value)];
         field.Pictures.Next = Print(sheet, planned[0], planned[1], touchingTheBorder: true);
         var state = new PrintMeasureState(sheet, field.Services.GetRequiredService<SheetScene>(), field.Pictures) { Ground = "0.35" };
-        await state.MeasureAsync(PrintHash);
+        await state.MeasureAsync(PrintHash, Xunit.TestContext.Current.CancellationToken);
         Assert.Contains("border", state.Message, StringComparison.Ordinal);
         Assert.Empty(state.Corners);
 
@@ -97,7 +97,7 @@ public sealed class PrintMeasureStateTests : IDisposable
             state.Touch(x, y);
         }
 
-        await state.MeasureAsync(PrintHash);
+        await state.MeasureAsync(PrintHash, Xunit.TestContext.Current.CancellationToken);
         Assert.Null(state.Message);
         Assert.All(state.Tones.Zip(planned), pair => Assert.Equal(pair.Second, pair.First.Measured!.Density.Value, 0.05));
     }
@@ -111,7 +111,7 @@ public sealed class PrintMeasureStateTests : IDisposable
     {
         var (sheet, _) = await ExposedAsync();
         var state = new PrintMeasureState(sheet, field.Services.GetRequiredService<SheetScene>(), field.Pictures) { Ground = ground, Rim = rim };
-        await state.MeasureAsync(PrintHash);
+        await state.MeasureAsync(PrintHash, Xunit.TestContext.Current.CancellationToken);
         Assert.NotNull(ground == "0.35" ? state.RimMessage : state.GroundMessage);
         Assert.Null(state.Comparison);
     }
