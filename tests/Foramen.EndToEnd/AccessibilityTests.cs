@@ -22,6 +22,26 @@ public sealed class AccessibilityTests(FieldStage stage)
         await CheckAsync(context);
     }
 
+    /// <summary>The form that a scanned square opens: Home met from elsewhere, as through a proxy.</summary>
+    [Fact]
+    public async Task Axe_finds_nothing_on_the_pairing_form_in_any_theme()
+    {
+        var data = Directory.CreateTempSubdirectory("foramen-pairing-").FullName;
+        using var home = await HomeProcess.StartAsync(null, data, "--address", "https://home.example/");
+        await using var context = await stage.PhoneAsync(home.Address);
+        await context.SetExtraHTTPHeadersAsync(new Dictionary<string, string> { ["X-Forwarded-For"] = "203.0.113.5" });
+        var page = await context.NewPageAsync();
+        await page.OpenAsync("/settings#pair=ABCDE12345");
+        await Assertions.Expect(page.Locator("#home-code")).ToHaveValueAsync("ABCDE12345");
+        foreach (var theme in new[] { "paper", "night", "red" })
+        {
+            await page.ThemeAsync(theme);
+            Assert.Empty(await Axe.FindAsync(page, $"the pairing form in {theme}", coloursOnly: theme != "paper"));
+        }
+
+        Directory.Delete(data, recursive: true);
+    }
+
     /// <summary>WCAG asks 44 px (2.5.5); wet and gloved hands get 48.</summary>
     [Fact]
     public async Task Every_target_is_large_enough_for_a_wet_thumb()

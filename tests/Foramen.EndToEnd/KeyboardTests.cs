@@ -48,8 +48,8 @@ public sealed class KeyboardTests(FieldStage stage)
         await KeyAsync(page, page.Locator("#frame-overlay"), "ArrowRight");
         await page.Keyboard.PressAsync("Shift+ArrowUp");
         await page.GetByText("0.5° to the right, 5° up").WaitForAsync();
-        await ChooseAsync(page, "format", "Upright");
         await ChooseAsync(page, "marking", "Marks the subject");
+        await ChooseAsync(page, "format", "Upright");
         await KeyAsync(page, page.Locator("#frame-overlay"), "ArrowLeft", back: true);
         await page.Keyboard.PressAsync("Shift+ArrowDown");
         await page.GetByText("Room about the subject").WaitForAsync();
