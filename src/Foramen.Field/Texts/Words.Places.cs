@@ -58,7 +58,6 @@ public static partial class Words
         public const string Lamps = "Lamps at dusk and dawn";
         public const string LampsAbout = "For some minutes the sky is as bright as what lamps light, and one exposure holds both.";
         public const string LampsScene = "What the lamps light";
-        public const string LampsHint = "Usual readings of such scenes, remembered from a published exposure guide: worth a stop or two either way. A meter says more.";
         public const string NoBalance = "On this day sky and such lamps are never within a stop of each other.";
         public const string BeyondPlanning = "That is longer than can be planned. A wider hole or a faster paper would shorten it; or let what the lamps light go dark and keep the lamps themselves.";
         public const string LampsLimits = "The sky is taken as even: after sunset the west is a stop or two brighter and the east darker, and a town’s glow keeps it from getting darker than that. How papers fail at such times nobody has published.";
@@ -74,15 +73,24 @@ public static partial class Words
         public const string AlwaysUp = "The sun stays up all day.";
         public const string AlwaysDown = "The sun stays down all day.";
 
-        public static string LampsName(Foramen.Engine.Light.NightScene scene)
+        public static string LampsName(Foramen.Engine.Light.NightScene scene) => $"{char.ToUpperInvariant(scene.Name[0])}{scene.Name[1..]}";
+
+        public static string LampsHint(Foramen.Engine.Light.NightScene scene)
         {
             var (low, high) = (scene.Lowest.AtIso100, scene.Highest.AtIso100);
-            var range = low == high ? $"{low:0}" : $"{low:0} to {high:0}";
-            return $"{char.ToUpperInvariant(scene.Name[0])}{scene.Name[1..]} (EV {range})";
+            return $"Usually EV {(low == high ? $"{low:0}" : $"{low:0} to {high:0}")}, remembered from a published exposure guide: worth a stop or two either way. A meter says more.";
         }
 
         public static string LampsExposure(double seconds, double shorter, double longer)
-            => $"A mid-tone of it takes {TimeText.Spoken(seconds)}; {TimeText.Spoken(shorter)} to {TimeText.Spoken(longer)} by the doubt of failure alone.";
+            => $"A mid-tone of it takes about {Roughly(seconds)}; {Roughly(shorter)} to {Roughly(longer)} by the doubt of failure alone.";
+
+        // Nothing here is known to a minute in hours.
+        private static string Roughly(double seconds) => seconds switch
+        {
+            < 120 => TimeText.Spoken(seconds),
+            < 7200 => TimeText.Spoken(60 * Math.Round(seconds / 60)),
+            _ => string.Create(CultureInfo.CurrentCulture, $"{seconds / 3600:0} h"),
+        };
 
         public static string Standing(SunStandingKind kind) => kind switch
         {
