@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Foramen.EndToEnd.Stage;
 using Microsoft.Playwright;
 
 namespace Foramen.FieldBench;
@@ -22,7 +23,7 @@ internal static class MotionRepaint
         foreach (var region in Regions)
         {
             await page.Locator("#moving-add").ClickAsync();
-            await DragAsync(page, (region.Left, region.Top), (region.Left + region.Width, region.Top + region.Height));
+            await page.Locator("#frame-overlay").DragOnPhotographAsync((region.Left, region.Top), (region.Left + region.Width, region.Top + region.Height));
             await page.Locator("#moving-name").FillAsync(region.Name);
             await page.Locator("#moving-how").SelectOptionAsync(region.How);
             if (region.Field is not null)
@@ -57,24 +58,5 @@ internal static class MotionRepaint
         var marks = new MarkRows($"{Environment.ProcessorCount} threads, headless Chromium {version}", load);
         marks.Add("motion.preview", $"{moved.Width}×{moved.Height} print with four moving regions, median", $"{At(moved, 0.5):0.0} ms", $"", $"{At(moved, 0.5):0.0} ms");
         return text.Append(marks).ToString();
-    }
-
-    private static async Task DragAsync(IPage page, (double X, double Y) from, (double X, double Y) to)
-    {
-        var overlay = page.Locator("#frame-overlay");
-        await overlay.EvaluateAsync("e => e.scrollIntoView({ block: 'start' })");
-        var seen = await overlay.EvaluateAsync<double[]>(
-            """
-            e => {
-              const svg = e.querySelector('svg'), image = e.querySelector('image'), box = svg.getBoundingClientRect(), view = svg.viewBox.baseVal;
-              const scale = box.width / view.width;
-              return [box.x - view.x * scale, box.y - view.y * scale, image.width.baseVal.value * scale, image.height.baseVal.value * scale];
-            }
-            """);
-        async Task MoveAsync((double X, double Y) place) => await page.Mouse.MoveAsync((float)(seen[0] + (place.X * seen[2])), (float)(seen[1] + (place.Y * seen[3])));
-        await MoveAsync(from);
-        await page.Mouse.DownAsync();
-        await MoveAsync(to);
-        await page.Mouse.UpAsync();
     }
 }

@@ -4,15 +4,13 @@ using System.Text;
 using Foramen.FieldBench;
 using Microsoft.Playwright;
 
-static string Load() => File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Split(' ')[0] : "unknown";
-
 if (args is ["history", var published])
 {
     var served = await ServedApp.StartAsync("Field", published);
     using var one = await Playwright.CreateAsync();
     await using var alone = await BenchBrowser.LaunchAsync(one);
     var history = await HistoryTime.MeasureAsync(alone, served.Address);
-    Console.Write(history.Write(alone.Version, Load()));
+    Console.Write(history.Write(alone.Version, MarkRows.Load));
     return 0;
 }
 
@@ -29,7 +27,7 @@ if (args is ["motion", var photograph, var app])
     await SheetJourney.PlanAsync(sheet, served.Address, photograph);
     var stood = await SliderRepaint.MeasureAsync(sheet);
     var moved = await MotionRepaint.MeasureAsync(sheet);
-    Console.Write(MotionRepaint.Write(stood, moved, alone.Version, Load()));
+    Console.Write(MotionRepaint.Write(stood, moved, alone.Version, MarkRows.Load));
     return 0;
 }
 
@@ -76,7 +74,7 @@ var strip = await StripFitTime.MedianMillisecondsAsync(page, apps[^1].Address, r
 var text = new StringBuilder();
 void Line(FormattableString line) => text.AppendLine(line.ToString(CultureInfo.InvariantCulture));
 double At(double part) => repaints.Times.Order().ElementAt((int)(part * (repaints.Times.Length - 1)));
-var load = Load();
+var load = MarkRows.Load;
 Line($"# Field: measured");
 Line($"");
 Line($"{DateTime.UtcNow:yyyy-MM-dd}, {RuntimeInformation.OSDescription}, {Environment.ProcessorCount} threads, headless Chromium {browser.Version}.");

@@ -39,11 +39,12 @@ internal static class KitFile
     /// <exception cref="RefusalException">No such file, or something else in it.</exception>
     public static T Read<T>(string path, JsonTypeInfo<T> type, string what, string? maker)
     {
-        var how = maker is null ? "write one as docs/guide.md says" : $"make one with {maker} … --save FILE";
+        string How(string name) => maker is null ? "write one as docs/guide.md says" : $"make one with {maker} … --save {name}";
+        var how = How("FILE");
         var file = new FileInfo(path);
         if (!file.Exists)
         {
-            throw new RefusalException($"There is no {what} file {path}; {how}.");
+            throw new RefusalException($"There is no {what} file {path}; {How(Path.GetFileName(path))}.");
         }
 
         if (file.Length > LargestBytes)

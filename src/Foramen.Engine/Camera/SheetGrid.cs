@@ -40,6 +40,12 @@ public sealed record SheetGrid
     /// <summary>Across the picture, mm to the right of its middle, of a column; halves lie between pixels.</summary>
     public double XMillimetres(double column) => (column + 0.5 - (Width / 2.0)) * PitchMillimetres;
 
+    /// <summary>The column, halves between pixels, of a place across the picture: the inverse of <see cref="XMillimetres"/>.</summary>
+    public double ColumnAt(double xMillimetres) => (xMillimetres / PitchMillimetres) + (Width / 2.0) - 0.5;
+
+    /// <summary>The row of a place up the picture: the inverse of <see cref="YMillimetres"/>.</summary>
+    public double RowAt(double yMillimetres) => (Height / 2.0) - 0.5 - (yMillimetres / PitchMillimetres);
+
     /// <summary>Up the picture, mm above its middle, of a row; halves lie between pixels.</summary>
     public double YMillimetres(double row) => ((Height / 2.0) - row - 0.5) * PitchMillimetres;
 }

@@ -160,8 +160,7 @@ public sealed class SheetImage
             return null;
         }
 
-        var column = (int)Math.Round((at.XMillimetres / Grid.PitchMillimetres) + (Grid.Width / 2.0) - 0.5);
-        var row = (int)Math.Round((Grid.Height / 2.0) - 0.5 - (at.YMillimetres / Grid.PitchMillimetres));
+        var (column, row) = ((int)Math.Round(Grid.ColumnAt(at.XMillimetres)), (int)Math.Round(Grid.RowAt(at.YMillimetres)));
         return column >= 0 && row >= 0 && column < Grid.Width && row < Grid.Height ? At(column, row) : null;
     }
 

@@ -36,7 +36,7 @@ public class SheetMotionsTests
         var went = Went(200, (0, Marked(from: 0.25)), (10, Open()), (110, Close()));
         Assert.Equal(0.75, went.MovingShare, 1e-9);
         Assert.Equal(100, went.Exposure.Seconds, 1e-9);
-        Assert.Equal(1, Assert.Single(SheetMotions.Expected(Of((0, Marked())), Duration.FromSeconds(60))).Course.MovingShare, 1e-9);
+        Assert.Equal(1, Assert.Single(SheetMotions.Expected(Of((0, Marked())), Duration.FromSeconds(60))).MovingShare, 1e-9);
     }
 
     // 40 s of 120 stood, then 60 s turning, then 20 s standing again.
@@ -115,5 +115,5 @@ public class SheetMotionsTests
     private static Sheet Of(params (double Seconds, EntryBody Body)[] said) => Ledger.Of(EntrySet.Of(Phoned(said))).Sheets.Find(Sheet)!;
 
     private static MotionCourse Went(double now, params (double Seconds, EntryBody Body)[] said)
-        => Assert.Single(SheetMotions.AsItWent(Of(said), NoFailure, Duration.FromSeconds(100), Noon.AddSeconds(now))).Course;
+        => Assert.Single(SheetMotions.AsItWent(Of(said), NoFailure, Duration.FromSeconds(100), Noon.AddSeconds(now)));
 }

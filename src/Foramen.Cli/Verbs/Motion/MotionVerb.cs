@@ -3,6 +3,7 @@ using System.Globalization;
 using Foramen.Cli.Output;
 using Foramen.Engine.Camera;
 using Foramen.Engine.Exposure;
+using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 
@@ -89,8 +90,7 @@ internal static class MotionVerb
             };
             var time = paper.Exposure.Time;
             var path = wheel.StreakAtRim(camera.FocalDistance, time);
-            var light = PaperLight.Of(response.Light.ToSpectrum(), response.Paper.Sensitivity);
-            var still = wheel.LooksStill(camera.FocalDistance, time, Length.FromMetres(PointSpread.Of(camera, light).DiameterHolding(0.8).Metres / 2));
+            var still = wheel.LooksStill(camera.FocalDistance, time, Length.FromMetres(Spot(camera, response).Metres / 2));
             if (still)
             {
                 page.Note("It turns by less than half a spot's width at the rim: on the sheet nothing moves, and spokes and gaps stay as they are.");
@@ -123,7 +123,7 @@ internal static class MotionVerb
                 Number = parsed.GetValue(number),
             };
             var time = paper.Exposure.Time;
-            var spot = PointSpread.Of(camera, PaperLight.Of(response.Light.ToSpectrum(), response.Paper.Sensitivity)).DiameterHolding(0.8);
+            var spot = Spot(camera, response);
             var share = lamp.OnPoint(spot, camera.FocalDistance, time).Seconds / time.Seconds;
             var trace = paper.Trace(lamp, camera.Hole.Diameter, spot, camera.FocalDistance);
             return Show(page, parsed.GetValue(ground.Json), Report("lamp", paper, share, lamp.Streak(camera.FocalDistance, time), trace));
@@ -151,7 +151,7 @@ internal static class MotionVerb
             var north = parsed.GetValue(declination) is { } text ? QuantityText.Angle(text, "the declination") : Angle.Zero;
             var time = paper.Exposure.Time;
             var arc = SkyTrail.OfStar(north, time);
-            var spot = PointSpread.Of(camera, PaperLight.Of(response.Light.ToSpectrum(), response.Paper.Sensitivity)).DiameterHolding(0.8);
+            var spot = Spot(camera, response);
             var share = body.OnPoint(spot, camera.FocalDistance, north, time).Seconds / time.Seconds;
             if (body == SkyBody.Sun)
             {
@@ -166,6 +166,9 @@ internal static class MotionVerb
         });
         return verb;
     }
+
+    private static Length Spot(PinholeCamera camera, PaperResponse response)
+        => PointSpread.Of(camera, PaperLight.Of(response.Light.ToSpectrum(), response.Paper.Sensitivity)).DiameterHolding(0.8);
 
     private static MotionReport Report(string kind, MotionOnPaper paper, double share, Length path, MotionTrace trace) => new()
     {

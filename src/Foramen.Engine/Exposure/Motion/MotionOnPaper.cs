@@ -59,15 +59,8 @@ public sealed class MotionOnPaper
     /// <exception cref="RefusalException">As for <see cref="PassingLamp.InSpot"/>.</exception>
     public MotionTrace Trace(PassingLamp lamp, Length hole, Length spot, Length focalDistance)
     {
-        var seconds = Exposure.Time.Seconds;
-        var added = lamp.InSpot(hole, spot).Lux * response.ActinicFactor / rate;
-        var share = lamp.OnPoint(spot, focalDistance, Exposure.Time).Seconds / seconds;
-        var ratio = 1 + added;
-        return Trace(
-            CoveredTime.MeteredSeconds(response.Paper.Failure, seconds, share, ratio, share * seconds / lamp.Number < CoveredTime.FastSeconds),
-            ratio,
-            SharpSeen,
-            flashed);
+        var on = lamp.OnPoint(spot, focalDistance, Exposure.Time).Seconds;
+        return TraceOfAdded(lamp.InSpot(hole, spot), on, on / lamp.Number);
     }
 
     /// <summary>The trace of a star, the moon or the sun: its image's light is added to the background's for as long as it lies on a point of its trail.</summary>
@@ -78,11 +71,8 @@ public sealed class MotionOnPaper
     /// <exception cref="RefusalException">As for <see cref="SkyBody.InImage"/>.</exception>
     public MotionTrace Trace(SkyBody body, Angle declination, PinholeCamera camera, Length spot)
     {
-        var seconds = Exposure.Time.Seconds;
         var on = body.OnPoint(spot, camera.FocalDistance, declination, Exposure.Time).Seconds;
-        var ratio = 1 + (body.InImage(camera.Hole.Diameter, spot, camera.FocalDistance).Lux * response.ActinicFactor / rate);
-        return Trace(
-            CoveredTime.MeteredSeconds(response.Paper.Failure, seconds, on / seconds, ratio, on < CoveredTime.FastSeconds), ratio, SharpSeen, flashed);
+        return TraceOfAdded(body.InImage(camera.Hole.Diameter, spot, camera.FocalDistance), on, on);
     }
 
     /// <summary>Least part of the exposure for which something must cover the background to be seen; null if it is not seen even when it stands still.</summary>
@@ -177,6 +167,15 @@ public sealed class MotionOnPaper
         }
 
         return high;
+    }
+
+    // Light that is added to the background's for so many seconds in all, in stretches of so many.
+    private MotionTrace TraceOfAdded(Illuminance light, double onSeconds, double atATime)
+    {
+        var seconds = Exposure.Time.Seconds;
+        var ratio = 1 + (light.Lux * response.ActinicFactor / rate);
+        var metered = CoveredTime.MeteredSeconds(response.Paper.Failure, seconds, onSeconds / seconds, ratio, atATime < CoveredTime.FastSeconds);
+        return Trace(metered, ratio, SharpSeen, flashed);
     }
 
     private MotionTrace Trace(double metered, double ratio, double seen, double flashExposure)

@@ -21,11 +21,13 @@ public sealed class MotionOnSheet
     private const double ExponentStep = 0.02;
 
     private readonly SheetImage still;
-    private readonly IReadOnlyList<MovingRegion> regions;
     private readonly IReadOnlyList<PreparedRegion> prepared;
 
     private MotionOnSheet(SheetImage still, IReadOnlyList<MovingRegion> regions, IReadOnlyList<PreparedRegion> prepared)
-        => (this.still, this.regions, this.prepared) = (still, regions, prepared);
+        => (this.still, Regions, this.prepared) = (still, regions, prepared);
+
+    /// <summary>Where and how.</summary>
+    public IReadOnlyList<MovingRegion> Regions { get; }
 
     /// <summary>Regions of an image.</summary>
     /// <param name="still">The light if nothing moved, without a mask; masks come after.</param>
@@ -52,7 +54,7 @@ public sealed class MotionOnSheet
         float[]? lux = null;
         foreach (var carries in new[] { true, false })
         {
-            for (var i = 0; i < regions.Count; i++)
+            for (var i = 0; i < Regions.Count; i++)
             {
                 if (courses[i].Moving.Seconds > 0 && prepared[i].CarriesLight == carries)
                 {
@@ -74,7 +76,7 @@ public sealed class MotionOnSheet
     {
         var exponent = ExponentFor(response, exposure.Time);
         var print = PrintExposure.Of(response, exposure, flash);
-        var traces = new RegionTrace[regions.Count];
+        var traces = new RegionTrace[Regions.Count];
         for (var i = 0; i < traces.Length; i++)
         {
             // All of it with the falloff of its middle, so that falloff does not count as something to see.
@@ -92,7 +94,7 @@ public sealed class MotionOnSheet
         return Math.Round(law.ExponentNear(law.MeteredSecondsFor(time.Seconds)) / ExponentStep) * ExponentStep;
     }
 
-    private double ExponentOf(int index, double exponent, Duration time) => IsFast(regions[index].Motion, time) ? 1 : exponent;
+    private double ExponentOf(int index, double exponent, Duration time) => IsFast(Regions[index].Motion, time) ? 1 : exponent;
 
     // A wheel's spokes are taken to follow each other eight times in a turn: an assumption.
     private static bool IsFast(RegionMotion motion, Duration exposure) => motion switch

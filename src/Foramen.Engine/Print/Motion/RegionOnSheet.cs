@@ -135,15 +135,7 @@ internal sealed class RegionOnSheet
         => new($"The moving region \"{region.Name}\" lies outside the frame; move the frame, or mark the region where the sheet sees it.");
 
     private static (double X, double Y)? Pixel(SheetImage image, double x, double y)
-    {
-        if (image.Projection.PicturePlaceOf(PhotographPosition.FromFractions(x, y)) is not { } place)
-        {
-            return null;
-        }
-
-        var grid = image.Grid;
-        return (
-            (place.XMillimetres / grid.PitchMillimetres) + (grid.Width / 2.0) - 0.5,
-            (grid.Height / 2.0) - 0.5 - (place.YMillimetres / grid.PitchMillimetres));
-    }
+        => image.Projection.PicturePlaceOf(PhotographPosition.FromFractions(x, y)) is { } place
+            ? (image.Grid.ColumnAt(place.XMillimetres), image.Grid.RowAt(place.YMillimetres))
+            : null;
 }

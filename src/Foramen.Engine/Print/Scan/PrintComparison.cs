@@ -78,13 +78,14 @@ public sealed class PrintComparison
         PrintSetting setting, SheetImage image, CharacteristicCurve curve, PrintExposure exposure, Length rim, CancellationToken cancellation = default)
     {
         var laying = PrintLaying.Begin(setting, image, curve, exposure, rim);
-        while (true)
+        PrintComparison? comparison;
+        do
         {
-            if (laying.Step(cancellation) is { } comparison)
-            {
-                return comparison;
-            }
+            comparison = laying.Step(cancellation);
         }
+        while (comparison is null);
+
+        return comparison;
     }
 
     /// <summary>Density of the print where a place of the finished picture came to lie; null where that is beyond the sheet.</summary>

@@ -203,9 +203,8 @@ public sealed class PrintMeasureState(SheetState sheet, SheetScene scenes, IPict
         }
 
         var planned = one.Plan?.Body.ExposureSeconds ?? given.Time.Seconds;
-        var regions = SheetMotions.AsItWent(one, scene.Response.Paper.Failure, Duration.FromSeconds(planned), sheet.Clock.Now);
-        return MotionOnSheet.Of(still, [.. regions.Select(region => region.Region)])
-            .Expose([.. regions.Select(region => region.Course)], scene.Response, given.Time);
+        var courses = SheetMotions.AsItWent(one, scene.Response.Paper.Failure, Duration.FromSeconds(planned), sheet.Clock.Now);
+        return MotionOnSheet.Of(still, SheetMotions.Regions(one)).Expose(courses, scene.Response, given.Time);
     }
 
     private async Task TurnAsync(CancellationToken stop)

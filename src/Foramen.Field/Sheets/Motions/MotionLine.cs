@@ -18,7 +18,8 @@ public sealed record MotionLine(string Name, string How, RegionTrace Trace, doub
     /// <summary>A line.</summary>
     public static MotionLine Of(
         MotionDefinition definition,
-        RegionInMotion region,
+        MovingRegion region,
+        MotionCourse course,
         RegionTrace trace,
         SheetImage still,
         PaperResponse response,
@@ -27,8 +28,8 @@ public sealed record MotionLine(string Name, string How, RegionTrace Trace, doub
             definition.Name,
             definition.How,
             trace,
-            region.Region.Motion is WheelTurns wheel ? wheel.DegreesIn(region.Course.Moving) / 360 : null,
-            region.Region.Motion is PassesThrough passes ? WaysFor(trace.Verdict, passes.Passers, region.Region.Place, still, response, exposure, flash) : []);
+            region.Motion is WheelTurns wheel ? wheel.DegreesIn(course.Moving) / 360 : null,
+            region.Motion is PassesThrough passes ? WaysFor(trace.Verdict, passes.Passers, region.Place, still, response, exposure, flash) : []);
 
     private static List<string> WaysFor(
         MotionVerdict verdict, Passers passers, RectangleInPhotograph place, SheetImage still, PaperResponse response, SheetExposure exposure, FlashSetup flash)

@@ -190,7 +190,7 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
     {
         try
         {
-            motion = MotionOnSheet.Of(image!, [.. sheet.Sheet!.Motions.Select(one => one.Body.Definition.ToRegion())], spot);
+            motion = MotionOnSheet.Of(image!, SheetMotions.Regions(sheet.Sheet!), spot);
         }
         catch (RefusalException refusal)
         {
@@ -205,7 +205,7 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
             return null;
         }
 
-        var moved = motion.Expose([.. SheetMotions.Expected(sheet.Sheet!, Exposure.Time).Select(one => one.Course)], response!, Exposure.Time);
+        var moved = motion.Expose(SheetMotions.Expected(sheet.Sheet!, Exposure.Time), response!, Exposure.Time);
         return mask is null ? moved : moved.Masked(mask, response!.Paper.Kind);
     }
 
@@ -216,9 +216,9 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
             return;
         }
 
-        var regions = SheetMotions.Expected(sheet.Sheet!, Exposure.Time);
-        var traces = motion.Traces([.. regions.Select(region => region.Course)], response!, Exposure, plan!.Flash);
-        Moving = [.. sheet.Sheet!.Motions.Select((one, i) => MotionLine.Of(one.Body.Definition, regions[i], traces[i], image!, response!, Exposure, plan.Flash))];
+        var courses = SheetMotions.Expected(sheet.Sheet!, Exposure.Time);
+        var traces = motion.Traces(courses, response!, Exposure, plan!.Flash);
+        Moving = [.. sheet.Sheet!.Motions.Select((one, i) => MotionLine.Of(one.Body.Definition, motion.Regions[i], courses[i], traces[i], image!, response!, Exposure, plan.Flash))];
     }
 
     /// <summary>Takes a time from a drag; odds follow with <see cref="Settle"/>.</summary>

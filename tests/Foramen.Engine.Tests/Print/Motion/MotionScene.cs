@@ -51,15 +51,15 @@ internal static class MotionScene
         return 1000 * (2 + Math.Cos(6 * phase * Math.PI / 180));
     });
 
-    public static RegionInMotion Moving(RegionMotion motion, MotionCourse course, RectangleInPhotograph? place = null)
-        => new(new MovingRegion("the wheel", place ?? Middle, motion), course);
+    public static (MovingRegion Region, MotionCourse Course) Moving(RegionMotion motion, MotionCourse course, RectangleInPhotograph? place = null)
+        => (new MovingRegion("the wheel", place ?? Middle, motion), course);
 
     /// <summary>The image with the motion, and what is left of it.</summary>
-    public static (SheetImage Image, IReadOnlyList<RegionTrace> Traces) Moved(SheetImage image, PaperResponse response, double seconds, params RegionInMotion[] regions)
+    public static (SheetImage Image, IReadOnlyList<RegionTrace> Traces) Moved(SheetImage image, PaperResponse response, double seconds, params (MovingRegion Region, MotionCourse Course)[] regions)
         => Moved(image, response, seconds, null, regions);
 
     public static (SheetImage Image, IReadOnlyList<RegionTrace> Traces) Moved(
-        SheetImage image, PaperResponse response, double seconds, Length? spot, params RegionInMotion[] regions)
+        SheetImage image, PaperResponse response, double seconds, Length? spot, params (MovingRegion Region, MotionCourse Course)[] regions)
     {
         var motion = MotionOnSheet.Of(image, [.. regions.Select(region => region.Region)], spot);
         MotionCourse[] courses = [.. regions.Select(region => region.Course)];

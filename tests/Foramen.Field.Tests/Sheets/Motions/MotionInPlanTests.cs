@@ -109,7 +109,7 @@ public sealed class MotionInPlanTests : IDisposable
         field.Time.Advance(TimeSpan.FromSeconds(60));
         await expose.CloseAsync();
         var went = Assert.Single(SheetMotions.AsItWent(sheet.Sheet!, sheet.Paper!.ToPaper().Failure, Engine.Quantities.Duration.FromSeconds(90), sheet.Clock.Now));
-        Assert.Equal(2.0 / 3, went.Course.MovingShare, 1e-6);
+        Assert.Equal(2.0 / 3, went.MovingShare, 1e-6);
     }
 
     [Fact]
