@@ -3,6 +3,7 @@ using System.Globalization;
 using Foramen.Engine.Learning;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Kit;
 using Foramen.Journal.Learning;

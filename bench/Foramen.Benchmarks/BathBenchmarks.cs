@@ -6,6 +6,7 @@ using Foramen.Engine.Quantities;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Bottles;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Kit;
 

@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Text;
-using Foramen.Journal;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Learning;

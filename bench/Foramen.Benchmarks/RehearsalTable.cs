@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using Foramen.Rehearsal;
+using Foramen.Rehearsal.Runs;
 using Foramen.Rehearsal.Worlds;
 
 namespace Foramen.Benchmarks;

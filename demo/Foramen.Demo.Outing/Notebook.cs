@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Fold;
 
 namespace Foramen.Demo.Outing;

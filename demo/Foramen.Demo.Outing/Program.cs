@@ -4,6 +4,7 @@ using Foramen.Demo.Outing;
 using Foramen.Engine.Light;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Kit;
 

@@ -7,6 +7,7 @@ using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Kit;
 
 namespace Foramen.Demo.Outing;

@@ -2,6 +2,8 @@ using System.Net.Sockets;
 using Foramen.Engine.Quantities;
 using Foramen.Home.Access;
 using Foramen.Home.Api;
+using Foramen.Home.Operations;
+using Foramen.Home.Refusals;
 using Foramen.Storage;
 using Foramen.Storage.Pictures;
 using Microsoft.AspNetCore.Connections;

@@ -1,5 +1,5 @@
 using System.Text;
-using Foramen.Journal;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 
 namespace Foramen.Storage;

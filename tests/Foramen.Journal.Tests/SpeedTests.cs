@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Fold;
 using static Foramen.Journal.Tests.TestKit.Make;
 

@@ -1,6 +1,6 @@
 using Foramen.Cli.Output;
 using Foramen.Engine.Quantities;
-using Foramen.Journal;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Fold;
 

@@ -1,4 +1,4 @@
-using Foramen.Rehearsal;
+using Foramen.Rehearsal.Runs;
 
 namespace Foramen.Cli.Output;
 

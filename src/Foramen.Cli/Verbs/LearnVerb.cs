@@ -4,6 +4,7 @@ using Foramen.Cli.Output;
 using Foramen.Engine.Learning;
 using Foramen.Engine.Quantities;
 using Foramen.Journal;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Learning;

@@ -3,8 +3,8 @@ using System.Globalization;
 using System.Text;
 using Foramen.Cli.Output;
 using Foramen.Engine.Quantities;
-using Foramen.Rehearsal;
 using Foramen.Rehearsal.Outside;
+using Foramen.Rehearsal.Runs;
 using Foramen.Rehearsal.Worlds;
 
 namespace Foramen.Cli.Verbs;

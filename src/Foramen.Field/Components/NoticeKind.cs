@@ -1,3 +1,4 @@
+
 namespace Foramen.Field.Components;
 
 /// <summary>What a notice is about.</summary>

@@ -1,3 +1,4 @@
+
 namespace Foramen.Field.Homes;
 
 /// <summary>What Home says of itself.</summary>

@@ -8,6 +8,7 @@ using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Kit;
+using Foramen.Journal.Tones;
 
 namespace Foramen.Field.Sheets;
 

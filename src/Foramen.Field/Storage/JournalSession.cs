@@ -3,6 +3,7 @@ using Foramen.Engine.Quantities;
 using Foramen.Field.Time;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Fold;
 

@@ -1,4 +1,4 @@
-using Foramen.Journal;
+using Foramen.Journal.Entries;
 
 namespace Foramen.Field.Storage;
 

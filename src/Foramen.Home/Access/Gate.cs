@@ -1,5 +1,6 @@
 using System.Net;
-using Foramen.Home.Api;
+using Foramen.Home.Operations;
+using Foramen.Home.Refusals;
 using Foramen.Storage;
 using Microsoft.Extensions.Primitives;
 

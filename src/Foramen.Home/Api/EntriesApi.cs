@@ -1,5 +1,7 @@
 using System.Globalization;
 using Foramen.Home.Access;
+using Foramen.Home.Operations;
+using Foramen.Home.Refusals;
 using Foramen.Journal.Sync;
 using Foramen.Storage;
 

@@ -3,9 +3,6 @@ using Foramen.Storage;
 
 namespace Foramen.Home.Api;
 
-/// <summary>A refusal: what kind, and one sentence.</summary>
-internal sealed record RefusalBody(string Refusal, string Sentence, int? Line = null);
-
 /// <summary>What Home says of itself. <c>Access</c>: own (this machine), paired, needed, or none where Home keeps no journal. <c>Workshop</c>: the one the device is a member of.</summary>
 internal sealed record HomeBody(int ForamenHome, string Access, bool ServesOthers, string? Device = null, string? Workshop = null);
 
@@ -35,7 +32,6 @@ internal sealed record ProgressBody(long Offset, bool Complete);
 internal sealed record HealthBody(string Status, string? Database = null, string? Durability = null, long? Entries = null);
 
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
-[JsonSerializable(typeof(RefusalBody))]
 [JsonSerializable(typeof(HomeBody))]
 [JsonSerializable(typeof(PairRequest))]
 [JsonSerializable(typeof(PairBody))]

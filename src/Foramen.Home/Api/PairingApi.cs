@@ -1,5 +1,7 @@
 using Foramen.Engine.Quantities;
 using Foramen.Home.Access;
+using Foramen.Home.Operations;
+using Foramen.Home.Refusals;
 using Foramen.Storage;
 
 namespace Foramen.Home.Api;

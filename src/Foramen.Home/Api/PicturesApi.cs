@@ -1,5 +1,6 @@
 using System.Globalization;
 using Foramen.Engine.Quantities;
+using Foramen.Home.Refusals;
 using Foramen.Journal;
 using Foramen.Storage.Pictures;
 
@@ -22,7 +23,7 @@ internal static class PicturesApi
     private static async Task MissingAsync(HttpContext context, PictureStore pictures)
     {
         var asked = (await Body.ReadJsonAsync(context, 80 * MaxAsked, HomeJson.Default.HashesBody)).Hashes ?? [];
-        if (asked.Count > MaxAsked || asked.Any(hash => !Entry.IsHash(hash)))
+        if (asked.Count > MaxAsked || asked.Any(hash => !ContentHash.Is(hash)))
         {
             throw new RefusalException($"At most {MaxAsked} hashes of 64 lower-case hexadecimal digits may be asked for.");
         }

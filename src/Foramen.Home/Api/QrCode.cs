@@ -1,5 +1,6 @@
 using System.Net.NetworkInformation;
 using System.Net.Sockets;
+using Foramen.Home.Operations;
 using Microsoft.AspNetCore.Http.Extensions;
 using QRCoder;
 

@@ -1,4 +1,6 @@
 using Foramen.Home.Access;
+using Foramen.Home.Operations;
+using Foramen.Home.Refusals;
 using Foramen.Storage;
 
 namespace Foramen.Home.Api;

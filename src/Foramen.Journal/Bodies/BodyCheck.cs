@@ -42,7 +42,7 @@ internal static class BodyCheck
 
     public static void Picture(string hash, int width, int height, string mediaType, long? bytes)
     {
-        if (!Entry.IsHash(hash))
+        if (!ContentHash.Is(hash))
         {
             throw new RefusalException("The content hash should be SHA-256 as 64 lower-case hexadecimal digits.");
         }

@@ -4,6 +4,7 @@ using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using System.Text.Unicode;
 using Foramen.Engine.Quantities;
+using Foramen.Journal.Entries;
 
 namespace Foramen.Journal.Bodies;
 

@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
 using Foramen.Engine.Quantities;
+using Foramen.Journal.Entries;
 
 namespace Foramen.Journal.Exchange;
 
@@ -92,7 +93,7 @@ public static class EntryLine
 
         var body = rest[BodyStart.Length..^(66 + HashStart.Length)];
         var hash = rest[^66..^2];
-        return body[0] != '{' || body[^1] != '}' || !rest.EndsWith("\"}", StringComparison.Ordinal) || !Entry.IsHash(hash)
+        return body[0] != '{' || body[^1] != '}' || !rest.EndsWith("\"}", StringComparison.Ordinal) || !ContentHash.Is(hash)
             ? Read(line)
             : Entry.Assemble(Ulid.Parse(id.ToString()), DeviceId.Parse(device.ToString()), number, Instant(at.ToString(), minutes), kind.ToString(), edition, body.ToString(), null, hash.ToString());
     }
@@ -176,7 +177,7 @@ public static class EntryLine
         }
 
         var written = Need(hash, "hash");
-        if (!Entry.IsHash(written))
+        if (!ContentHash.Is(written))
         {
             throw new RefusalException("The entry's “hash” should be 64 lower-case hexadecimal digits.");
         }

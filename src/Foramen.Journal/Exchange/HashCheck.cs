@@ -7,7 +7,7 @@ public enum HashCheck
     Now,
 
     /// <summary>
-    /// Later, by <see cref="Entry.IsIntact"/>. For a device's own store at the start of the app, where thousands of hashes would keep its user waiting.
+    /// Later, by <see cref="Entries.Entry.IsIntact"/>. For a device's own store at the start of the app, where thousands of hashes would keep its user waiting.
     /// </summary>
     Later,
 }

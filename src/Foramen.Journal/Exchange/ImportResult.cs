@@ -1,3 +1,5 @@
+using Foramen.Journal.Entries;
+
 namespace Foramen.Journal.Exchange;
 
 /// <summary>What a journal file holds: what is good, and what is not. Nothing has been done with it yet.</summary>

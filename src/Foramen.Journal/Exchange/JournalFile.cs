@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
 using Foramen.Engine.Quantities;
+using Foramen.Journal.Entries;
 
 namespace Foramen.Journal.Exchange;
 

@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.Json;
+using Foramen.Journal.Entries;
 
 namespace Foramen.Journal.Exchange;
 

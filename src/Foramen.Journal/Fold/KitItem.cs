@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Foramen.Journal.Entries;
 
 namespace Foramen.Journal.Fold;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Kit;
 
 namespace Foramen.Journal.Fold;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 
 namespace Foramen.Journal.Fold;
 

@@ -1,3 +1,5 @@
+using Foramen.Journal.Entries;
+
 namespace Foramen.Journal.Fold;
 
 /// <summary>What an entry says, with the entry it comes from and when that was.</summary>

@@ -1,4 +1,5 @@
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 
 namespace Foramen.Journal.Fold;
 

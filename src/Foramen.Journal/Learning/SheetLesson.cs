@@ -8,6 +8,7 @@ using Foramen.Engine.Scene;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Kit;
+using Foramen.Journal.Tones;
 
 namespace Foramen.Journal.Learning;
 

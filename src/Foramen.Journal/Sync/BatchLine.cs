@@ -1,3 +1,5 @@
+using Foramen.Journal.Entries;
+
 namespace Foramen.Journal.Sync;
 
 /// <summary>An entry of a batch, checked against its hash, and its line as it came.</summary>

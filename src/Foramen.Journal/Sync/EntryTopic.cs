@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 
 namespace Foramen.Journal.Sync;
 

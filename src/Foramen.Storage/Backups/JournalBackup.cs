@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text.Json;
 using Foramen.Engine.Quantities;
+using Foramen.Journal;
 using Foramen.Journal.Exchange;
 using Foramen.Storage.Pictures;
 
@@ -235,7 +236,7 @@ public static class JournalBackup
         }
     }
 
-    private static string Checked(string hash) => Journal.Entry.IsHash(hash) ? hash : throw new StoreException(StoreTrouble.Damaged, "The backup's list names a picture by something that is no hash.");
+    private static string Checked(string hash) => ContentHash.Is(hash) ? hash : throw new StoreException(StoreTrouble.Damaged, "The backup's list names a picture by something that is no hash.");
 
     private static async Task<string> HashOfAsync(string file, CancellationToken cancellation)
     {

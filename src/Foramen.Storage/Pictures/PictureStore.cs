@@ -42,7 +42,7 @@ public sealed class PictureStore
         .SelectMany(Directory.EnumerateFiles).Select(file => Path.GetFileName(file)).Order(StringComparer.Ordinal);
 
     /// <summary>The file of a picture that is whole; null where there is none, or the name is no hash.</summary>
-    public string? Find(string hash) => Entry.IsHash(hash) && FileOf(hash) is var file && File.Exists(file) ? file : null;
+    public string? Find(string hash) => ContentHash.Is(hash) && FileOf(hash) is var file && File.Exists(file) ? file : null;
 
     /// <summary>How far a picture has come.</summary>
     /// <param name="hash">Its hash.</param>
@@ -125,7 +125,7 @@ public sealed class PictureStore
         return Convert.ToHexStringLower(await SHA256.HashDataAsync(stream, cancellation)) == hash;
     }
 
-    private static string Checked(string hash) => Entry.IsHash(hash) ? hash : throw new RefusalException("A picture is named by its SHA-256: 64 lower-case hexadecimal digits.");
+    private static string Checked(string hash) => ContentHash.Is(hash) ? hash : throw new RefusalException("A picture is named by its SHA-256: 64 lower-case hexadecimal digits.");
 
     // 28 is ENOSPC on Linux, 0x70 and 0x27 its kin on Windows.
     private static bool IsFull(IOException failure) => (failure.HResult & 0xFFFF) is 28 or 0x70 or 0x27 || failure.Message.Contains("No space left", StringComparison.Ordinal);

@@ -2,6 +2,7 @@ using System.Buffers.Binary;
 using System.Text.Json.Nodes;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Kit;
 

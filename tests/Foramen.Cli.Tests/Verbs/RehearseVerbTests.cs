@@ -4,6 +4,7 @@ using Foramen.Rehearsal;
 using Foramen.Rehearsal.Lines;
 using Foramen.Rehearsal.Outside;
 using Foramen.Rehearsal.Photographers;
+using Foramen.Rehearsal.Runs;
 using Foramen.Rehearsal.Worlds;
 using Json.Schema;
 

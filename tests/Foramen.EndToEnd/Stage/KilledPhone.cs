@@ -1,4 +1,4 @@
-using Foramen.Journal;
+using Foramen.Journal.Entries;
 using Microsoft.Playwright;
 
 namespace Foramen.EndToEnd.Stage;

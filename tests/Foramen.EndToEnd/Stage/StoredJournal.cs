@@ -1,5 +1,5 @@
-using Foramen.Journal;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Microsoft.Playwright;
 

@@ -9,6 +9,7 @@ using System.Text.Json;
 using Foramen.Home.Tests.Faults;
 using Foramen.Home.Tests.Sync;
 using Foramen.Home.Tests.TestKit;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Sync;
 
 namespace Foramen.Home.Tests.Access;
@@ -138,7 +139,7 @@ public class GateTests
         await using var fixture = await HomeFixture.StartAsync();
         await fixture.Client.PostAsync("/api/entries", Batch(1), Cancellation);
         var real = Writing.Entry("phone", 1);
-        var forged = Journal.Entry.CreateRaw(real.Id, real.Device, real.Sequence, real.At, real.Kind, 1, """{"forged":true}""");
+        var forged = Entry.CreateRaw(real.Id, real.Device, real.Sequence, real.At, real.Kind, 1, """{"forged":true}""");
         using var content = new ByteArrayContent(SyncBatch.Write([Writing.Line(forged)])) { Headers = { ContentType = new MediaTypeHeaderValue(SyncBatch.MediaType) } };
         await fixture.Client.PostAsync("/api/entries", content, Cancellation);
         var lines = (await fixture.Home.Store!.ReadAfterAsync(0, cancellation: Cancellation)).Select(stored => stored.Line);

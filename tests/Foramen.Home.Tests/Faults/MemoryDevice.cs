@@ -1,4 +1,4 @@
-using Foramen.Journal;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Sync;
 
 namespace Foramen.Home.Tests.Faults;

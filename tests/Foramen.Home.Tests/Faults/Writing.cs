@@ -2,6 +2,7 @@ using System.Buffers.Binary;
 using System.Globalization;
 using System.Text;
 using Foramen.Journal;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Storage;
 
@@ -19,7 +20,7 @@ internal static class Writing
         name.AsSpan(0, Math.Min(6, name.Length)).CopyTo(chance);
         BinaryPrimitives.WriteInt32BigEndian(chance.AsSpan(6), sequence);
         var at = Noon.AddSeconds(sequence);
-        return Journal.Entry.CreateRaw(
+        return Journal.Entries.Entry.CreateRaw(
             Ulid.From(at, chance), DeviceId.Parse(device), sequence, at, "tone.read", 1,
             string.Create(CultureInfo.InvariantCulture, $$"""{"sheet":"01KQPP9PE0000000000000000R","tone":"01KQPP9PE0000000000000000S","name":"pale concrete {{sequence}}","luminanceCandelasPerSquareMetre":5200,"rendering":"texturedHighlight","sdStops":0.3,"lightKelvin":5500,"source":"photograph"}"""));
     }

@@ -7,6 +7,7 @@ using Foramen.Home.Tests.Faults;
 using Foramen.Home.Tests.TestKit;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Sync;
 using Foramen.Storage;
 

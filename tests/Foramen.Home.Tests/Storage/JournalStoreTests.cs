@@ -1,6 +1,7 @@
 using CsCheck;
 using Foramen.Home.Tests.Faults;
 using Foramen.Journal;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Storage;
 

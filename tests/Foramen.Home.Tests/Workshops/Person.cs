@@ -5,6 +5,7 @@ using Foramen.Home.Tests.Faults;
 using Foramen.Home.Tests.Sync;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Sync;
 
 namespace Foramen.Home.Tests.Workshops;

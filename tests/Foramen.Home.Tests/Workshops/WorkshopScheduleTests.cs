@@ -3,6 +3,7 @@ using CsCheck;
 using Foramen.Home.Tests.TestKit;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Sync;
 
 namespace Foramen.Home.Tests.Workshops;

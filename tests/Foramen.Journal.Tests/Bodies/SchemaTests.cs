@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json.Nodes;
 using CsCheck;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Tests.TestKit;
 using static Foramen.Journal.Tests.TestKit.Make;

@@ -1,5 +1,6 @@
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Bottles;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Kit;
 using static Foramen.Journal.Tests.TestKit.Make;

@@ -3,6 +3,7 @@ using System.Text.Json;
 using CsCheck;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Tests.TestKit;

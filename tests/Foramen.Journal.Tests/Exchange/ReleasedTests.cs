@@ -1,5 +1,6 @@
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Tests.TestKit;

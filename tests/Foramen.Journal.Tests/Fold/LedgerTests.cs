@@ -1,8 +1,10 @@
 using System.Text.Json;
 using CsCheck;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Kit;
+using Foramen.Journal.Tests.Entries;
 using Foramen.Journal.Tests.TestKit;
 using static Foramen.Journal.Tests.TestKit.Make;
 

@@ -1,4 +1,5 @@
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Fold;
 using static Foramen.Journal.Tests.TestKit.Make;
 

@@ -3,6 +3,7 @@ using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Kit;
 using Foramen.Journal.Motions;

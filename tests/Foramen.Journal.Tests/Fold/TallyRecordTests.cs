@@ -3,6 +3,7 @@ using Foramen.Engine.Exposure;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Fold;
 using static Foramen.Journal.Tests.TestKit.Make;
 

@@ -1,3 +1,4 @@
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Learning;

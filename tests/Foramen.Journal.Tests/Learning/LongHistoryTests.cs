@@ -1,5 +1,6 @@
 using Foramen.Bench;
 using Foramen.Engine.Learning;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Learning;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CsvHelper;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Listing;

@@ -2,6 +2,7 @@ using Foramen.Engine.Light;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Kit;
 using Foramen.Journal.Strips;

@@ -1,4 +1,5 @@
 using System.Text;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Sync;
 

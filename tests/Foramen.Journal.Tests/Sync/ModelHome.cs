@@ -1,3 +1,4 @@
+using Foramen.Journal.Entries;
 using Foramen.Journal.Sync;
 
 namespace Foramen.Journal.Tests.Sync;

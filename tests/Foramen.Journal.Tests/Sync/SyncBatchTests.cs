@@ -1,5 +1,6 @@
 using System.Text;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Sync;
 using Foramen.Journal.Tests.TestKit;

@@ -1,4 +1,5 @@
 using CsCheck;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Sync;
 using Foramen.Journal.Tests.TestKit;
 

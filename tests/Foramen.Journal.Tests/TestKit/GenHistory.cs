@@ -1,6 +1,7 @@
 using System.Text.Json;
 using CsCheck;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Kit;
 using static Foramen.Journal.Tests.TestKit.Make;
 

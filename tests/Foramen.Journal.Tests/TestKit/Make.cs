@@ -1,5 +1,6 @@
 using System.Buffers.Binary;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 
 namespace Foramen.Journal.Tests.TestKit;
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Fold;
 
 namespace Foramen.Journal.Tests.TestKit;

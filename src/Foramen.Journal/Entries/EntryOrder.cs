@@ -1,4 +1,4 @@
-namespace Foramen.Journal;
+namespace Foramen.Journal.Entries;
 
 /// <summary>
 /// Where an entry stands in the one order of a set of entries: by effective instant, then device, sequence, id. The effective instant of an

@@ -1,6 +1,6 @@
 using OpenTelemetry.Metrics;
 
-namespace Foramen.Home;
+namespace Foramen.Home.Operations;
 
 /// <summary>Hands the counters on to a collector, only where its owner has named one; without that nothing leaves the machine.</summary>
 internal static class Telemetry

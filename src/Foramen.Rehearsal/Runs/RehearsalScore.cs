@@ -1,7 +1,7 @@
 using Foramen.Engine.Learning;
 using Foramen.Engine.Quantities;
 
-namespace Foramen.Rehearsal;
+namespace Foramen.Rehearsal.Runs;
 
 /// <summary>What a policy achieved.</summary>
 /// <param name="Policy">Who decided.</param>

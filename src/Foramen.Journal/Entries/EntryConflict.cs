@@ -1,4 +1,4 @@
-namespace Foramen.Journal;
+namespace Foramen.Journal.Entries;
 
 /// <summary>Entries that cannot all be right. Nothing is dropped; this says so.</summary>
 /// <param name="Kind">What is wrong.</param>

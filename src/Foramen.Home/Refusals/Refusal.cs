@@ -3,7 +3,7 @@ using Foramen.Journal.Sync;
 using Foramen.Storage;
 using Microsoft.AspNetCore.Connections;
 
-namespace Foramen.Home.Api;
+namespace Foramen.Home.Refusals;
 
 /// <summary>Refusals on the wire: a status that any client understands, a kind that Field knows, one sentence.</summary>
 internal static class Refusal
@@ -16,7 +16,7 @@ internal static class Refusal
             context.Response.Headers.RetryAfter = status == StatusCodes.Status429TooManyRequests ? "60" : "5";
         }
 
-        return context.Response.WriteAsJsonAsync(new RefusalBody(kind, sentence, line), HomeJson.Default.RefusalBody, cancellationToken: context.RequestAborted);
+        return context.Response.WriteAsJsonAsync(new RefusalBody(kind, sentence, line), RefusalJson.Default.RefusalBody, cancellationToken: context.RequestAborted);
     }
 
     /// <summary>Runs an endpoint and turns what it throws into a refusal. What nobody foresaw stays an error of the server, without its words.</summary>

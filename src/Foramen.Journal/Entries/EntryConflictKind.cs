@@ -1,4 +1,4 @@
-namespace Foramen.Journal;
+namespace Foramen.Journal.Entries;
 
 /// <summary>How entries can contradict each other.</summary>
 public enum EntryConflictKind

@@ -4,7 +4,7 @@ using Foramen.Rehearsal.Outside;
 using Foramen.Rehearsal.Photographers;
 using Foramen.Rehearsal.Worlds;
 
-namespace Foramen.Rehearsal;
+namespace Foramen.Rehearsal.Runs;
 
 /// <summary>Plays outings.</summary>
 public static class RehearsalRun

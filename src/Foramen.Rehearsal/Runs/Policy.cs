@@ -1,4 +1,4 @@
-namespace Foramen.Rehearsal;
+namespace Foramen.Rehearsal.Runs;
 
 /// <summary>How the photographer decides.</summary>
 public enum Policy

@@ -2,9 +2,10 @@ using System.Security.Cryptography;
 using System.Text;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using static Foramen.Journal.Tests.TestKit.Make;
 
-namespace Foramen.Journal.Tests;
+namespace Foramen.Journal.Tests.Entries;
 
 public class EntryTests
 {

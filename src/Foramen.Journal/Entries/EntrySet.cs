@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 
-namespace Foramen.Journal;
+namespace Foramen.Journal.Entries;
 
 /// <summary>
 /// The journal: an immutable set of entries. Merging is set union, so it is idempotent, commutative and associative, and safe to repeat.

@@ -1,4 +1,4 @@
-namespace Foramen.Rehearsal;
+namespace Foramen.Rehearsal.Runs;
 
 /// <summary>One sheet of a rehearsal.</summary>
 /// <param name="World">Number of its world, from 1.</param>

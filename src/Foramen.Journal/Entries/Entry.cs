@@ -6,7 +6,7 @@ using System.Text.Json;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Bodies;
 
-namespace Foramen.Journal;
+namespace Foramen.Journal.Entries;
 
 /// <summary>
 /// One thing that happened, as one device wrote it down. Never edited, never deleted. The body is kept as the very text it came in, so that
@@ -31,8 +31,6 @@ public sealed class Entry : IEquatable<Entry>
 
     private static readonly SearchValues<char> KindCharacters =
         SearchValues.Create("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789.-");
-
-    private static readonly SearchValues<char> HexDigits = SearchValues.Create("0123456789abcdef");
 
     private BodyReading? reading;
 
@@ -131,7 +129,7 @@ public sealed class Entry : IEquatable<Entry>
             throw new RefusalException($"The schema version is {version}; it should be 1 or more.");
         }
 
-        if (redactedFrom is not null && !IsHash(redactedFrom))
+        if (redactedFrom is not null && !ContentHash.Is(redactedFrom))
         {
             throw new RefusalException("The hash of the full entry should be 64 lower-case hexadecimal digits.");
         }
@@ -146,9 +144,6 @@ public sealed class Entry : IEquatable<Entry>
 
     /// <summary>Whether a text can be the kind of an entry.</summary>
     public static bool IsKind(string text) => text.Length is > 0 and <= MaxKindLength && !text.AsSpan().ContainsAnyExcept(KindCharacters);
-
-    /// <summary>Whether a text is 64 lower-case hexadecimal digits.</summary>
-    public static bool IsHash(ReadOnlySpan<char> text) => text.Length == 64 && !text.ContainsAnyExcept(HexDigits);
 
     /// <summary>
     /// What the body says, by this version's knowledge. Unknown kinds and newer versions give neither body nor complaint; a body that does not

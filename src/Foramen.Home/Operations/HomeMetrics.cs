@@ -1,7 +1,7 @@
 using System.Diagnostics.Metrics;
 using Foramen.Storage;
 
-namespace Foramen.Home;
+namespace Foramen.Home.Operations;
 
 /// <summary>What Home counts. Names no person, device or place.</summary>
 internal sealed class HomeMetrics

@@ -4,7 +4,7 @@ using System.Security.Cryptography.X509Certificates;
 using Foramen.Engine.Quantities;
 using Foramen.Storage;
 
-namespace Foramen.Home;
+namespace Foramen.Home.Operations;
 
 /// <summary>How Home is started; every wrong wish is refused in one sentence before anything is opened.</summary>
 internal sealed record HomeOptions

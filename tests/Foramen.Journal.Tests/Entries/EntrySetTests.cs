@@ -1,9 +1,10 @@
 using CsCheck;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Tests.TestKit;
 using static Foramen.Journal.Tests.TestKit.Make;
 
-namespace Foramen.Journal.Tests;
+namespace Foramen.Journal.Tests.Entries;
 
 public class EntrySetTests
 {

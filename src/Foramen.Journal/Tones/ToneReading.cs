@@ -2,7 +2,7 @@ using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 using Foramen.Journal.Bodies;
 
-namespace Foramen.Journal.Kit;
+namespace Foramen.Journal.Tones;
 
 /// <summary>A tone as it was written down, as the Engine reads it.</summary>
 public static class ToneReading
