@@ -27,7 +27,7 @@ public class HoleImageKernelTests
                 Assert.Equal(weight, kernel.Weights[(y * kernel.Size) + kernel.Size - 1 - x]);
             }
         }
-    }, iter: 30);
+    }, iter: Samples.Of(30));
 
     // The energy in the pixels is the spot's energy in a circle of about their reach; a pixel more or less of rim is a few parts in a hundred.
     [Fact]

@@ -20,7 +20,7 @@ public class PointSpreadTests
     {
         Assert.True(spread.EnergyWithin(Mm(radius * more)) >= spread.EnergyWithin(Mm(radius)) - 1e-9);
         Assert.InRange(spread.EnergyWithin(Mm(10_000)), 0.9999, 1);
-    }, iter: 50);
+    }, iter: Samples.Of(50));
 
     // What the density adds up to ring by ring is what the energy says; two thousand midpoints are good to better than 1e-4.
     [Fact]
@@ -40,7 +40,7 @@ public class PointSpreadTests
 
     [Fact]
     public void The_diameter_that_holds_a_part_holds_that_part() => Gen.Select(AnySpread, Gen.Double[0.1, 0.99]).Sample((spread, part) =>
-        Assert.Equal(part, spread.EnergyWithin(Mm(spread.DiameterHolding(part).Millimetres / 2)), 1e-5), iter: 50);
+        Assert.Equal(part, spread.EnergyWithin(Mm(spread.DiameterHolding(part).Millimetres / 2)), 1e-5), iter: Samples.Of(50));
 
     // Two roads to the contrast: the overlap of the opening with itself, and the Hankel transform of the spot. The spot ends at the computed radius, where
     // a hundredth of the energy is missing; that bounds the difference.
@@ -95,7 +95,7 @@ public class PointSpreadTests
         var one = BestDiameter.Compute(Mm(distance), PaperLight.Monochromatic(nanometres), SharpnessCriterion.Usual);
         var four = BestDiameter.Compute(Mm(4 * distance), PaperLight.Monochromatic(nanometres), SharpnessCriterion.Usual);
         Assert.Equal(2, four.Millimetres / one.Millimetres, 0.002);
-    }, iter: 20);
+    }, iter: Samples.Of(20));
 
     [Fact]
     public void No_other_hole_does_better()
@@ -113,7 +113,7 @@ public class PointSpreadTests
 
     [Fact]
     public void The_frequency_of_a_contrast_has_that_contrast() => Gen.Select(AnySpread, Gen.Double[0.05, 0.9]).Sample((spread, contrast) =>
-        Assert.Equal(contrast, spread.ContrastAt(spread.LinePairsPerMillimetreAt(contrast)), 1e-4), iter: 50);
+        Assert.Equal(contrast, spread.ContrastAt(spread.LinePairsPerMillimetreAt(contrast)), 1e-4), iter: Samples.Of(50));
 
     [Fact]
     public void A_sunlit_paper_sees_between_its_limits()

@@ -134,7 +134,7 @@ public class DeveloperFitTests
                 var other = DeveloperFit.Of(DeveloperProfile.Paper, drawn.order.Select(n => lives[n]));
                 Assert.Equal(one.Parameters, other.Parameters);
             },
-            iter: 50);
+            iter: Samples.Of(50));
 
     private static SheetDeveloped Sheet() => new(Area.FromSquareCentimetres(130), Density.FromValue(0.7), Volume.FromMillilitres(1.5));
 

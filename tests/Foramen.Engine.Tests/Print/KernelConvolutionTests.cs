@@ -62,7 +62,7 @@ public class KernelConvolutionTests
                 Assert.Equal(expected, result[i], 0.005); // of values up to 1000, in single precision
             }
         }
-    }, iter: 60);
+    }, iter: Samples.Of(60));
 
     [Fact]
     public void Even_light_stays_even_to_the_edge() => Gen.Select(Gen.Int[1, 80], Gen.Int[1, 80], Gen.Int[0, 10]).Sample((width, height, half) =>
@@ -71,7 +71,7 @@ public class KernelConvolutionTests
         var result = new float[values.Length];
         KernelConvolution.Apply(values, width, height, HoleImageKernel.WithHalfWidth(Spread, 0.08, half), result, cancellation: TestContext.Current.CancellationToken);
         Assert.All(result, value => Assert.Equal(7, value, 1e-4));
-    }, iter: 50);
+    }, iter: Samples.Of(50));
 
     [Fact]
     public void A_point_becomes_the_kernel()

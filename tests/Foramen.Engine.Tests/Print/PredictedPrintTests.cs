@@ -44,7 +44,7 @@ public class PredictedPrintTests
         {
             Assert.Equal(curve.DensityAt(H((Steps.Lux[i] * seconds) + flash)).Value, densities[i], 0.001);
         }
-    }, iter: 30);
+    }, iter: Samples.Of(30));
 
     // Through the hole the flash falls off as the image does: in the corner by cos⁴.
     [Fact]
@@ -73,7 +73,7 @@ public class PredictedPrintTests
             Assert.True(longer[i] >= negative[i] - 1e-5);
             Assert.True(directLonger[i] <= direct[i] + 1e-5);
         }
-    }, iter: 20);
+    }, iter: Samples.Of(20));
 
     [Fact]
     public void A_negatives_positive_mirrors_its_densities()

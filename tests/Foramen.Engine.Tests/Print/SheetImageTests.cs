@@ -47,7 +47,7 @@ public class SheetImageTests
                 Assert.Equal(expected, light.Lux, (0.01 * expected) + (0.002 * onAxis));
             }
         }
-    }, iter: 30);
+    }, iter: Samples.Of(30));
 
     [Fact]
     public void Each_pixel_sees_the_place_its_ray_goes_to() => Gen.Select(
@@ -74,7 +74,7 @@ public class SheetImageTests
                     Assert.Equal(unit * pixel, image.At(column, row)!.Value.Lux, (unit * (0.5 + (0.005 * pixel))) + (1e-4 * camera.ImageIlluminance(Luminance.FromCandelasPerSquareMetre(400), camera.HoleOffset).Lux));
                 }
             }
-        }, iter: 40);
+        }, iter: Samples.Of(40));
 
     [Fact]
     public void Light_follows_the_scene()

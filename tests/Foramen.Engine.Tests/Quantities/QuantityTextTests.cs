@@ -142,7 +142,7 @@ public class QuantityTextTests
             Try(() => QuantityText.Temperature(text, "it"));
             Try(() => QuantityText.Number(text, "it"));
         },
-        iter: 20000);
+        iter: Samples.Of(20000));
 
     [Fact]
     public void The_users_own_culture_does_not_change_what_is_read()

@@ -89,7 +89,7 @@ public class SchemaTests
                     Schemas.AssertValid(Schemas.Entry, EntryLine.Write(entry));
                 }
             },
-            iter: 20);
+            iter: Samples.Of(20));
 
     private static void AssertFile(byte[] file)
     {

@@ -153,7 +153,7 @@ public class DeveloperAccountTests
                 Assert.InRange(bottle.Activity.Low, 0, bottle.Activity.Middle);
                 Assert.InRange(bottle.Activity.High, bottle.Activity.Middle, 1);
             },
-            iter: 200);
+            iter: Samples.Of(200));
 
     [Fact]
     [Trait("Promise", "J3")]
@@ -169,5 +169,5 @@ public class DeveloperAccountTests
                     Assert.Equal(a.Remarks, b.Remarks);
                 }
             },
-            iter: 200);
+            iter: Samples.Of(200));
 }

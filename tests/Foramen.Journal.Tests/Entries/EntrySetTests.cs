@@ -32,7 +32,7 @@ public class EntrySetTests
                 copies += history.Any(entry => entry.RedactedFrom is not null) ? 1 : 0;
                 voided += Foramen.Journal.Fold.Ledger.Of(set).VoidCount > 0 ? 1 : 0;
             },
-            iter: 500,
+            iter: Samples.Of(500),
             threads: 1);
         Assert.All(
             [equalInstants, clockSetBack, contradictions, copies, usedTwice, voided],

@@ -20,7 +20,7 @@ public class LedgerTests
     public void Any_arrival_any_doubling_and_any_split_give_the_same_state()
         => Gen.Select(GenHistory.Histories, Gen.Int).Sample(
             (history, seed) => Assert.Equal(Shown.Ledger(Ledger.Of(EntrySet.Of(history))), Shown.Ledger(Ledger.Of(EntrySetTests.Merged(history, seed)))),
-            iter: 300);
+            iter: Samples.Of(300));
 
     [Fact]
     public void Folding_one_by_one_equals_folding_from_nothing()
@@ -35,7 +35,7 @@ public class LedgerTests
                     Assert.Equal(Shown.Ledger(Ledger.Of(EntrySet.Of(arriving.Take(i + 1)))), Shown.Ledger(ledger));
                 }
             },
-            iter: 100);
+            iter: Samples.Of(100));
 
     [Fact]
     public void Folding_in_batches_equals_folding_from_nothing()
@@ -45,7 +45,7 @@ public class LedgerTests
                 var ledger = Ledger.Of(EntrySet.Of(history.Take(cut))).With(history.Skip(cut / 2));
                 Assert.Equal(Shown.Ledger(Ledger.Of(EntrySet.Of(history))), Shown.Ledger(ledger));
             },
-            iter: 300);
+            iter: Samples.Of(300));
 
     [Fact]
     public void A_whole_life_goes_through_its_steps()

@@ -33,7 +33,7 @@ public class SyncScheduleTests
                 Interlocked.Add(ref goneBack, Math.Min(1, run.GoneBack));
                 Interlocked.Add(ref doubled, Math.Min(1, run.Files));
             },
-            iter: 10_000);
+            iter: Samples.Of(10_000));
         // A run set without the hard cases would prove nothing.
         Assert.All([cut, died, goneBack, doubled], count => Assert.True(count > 1_000, $"{cut} {died} {goneBack} {doubled}"));
     }

@@ -52,7 +52,7 @@ internal static class Mutations
                 Assert.True(allocated <= mostBytesAllocated, $"{allocated} bytes were allocated for a file of {file.Length}.");
                 Assert.True(watch.Elapsed < NoHang, $"It took {watch.Elapsed}.");
             },
-            iter: iterations);
+            iter: Samples.Of(iterations));
 
     private static byte[] Apply(byte[] file, (int Kind, int At, int Length, int To, int Word) step)
     {

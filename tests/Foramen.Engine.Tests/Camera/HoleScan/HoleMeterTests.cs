@@ -74,7 +74,7 @@ public sealed class HoleMeterTests
             // 1 in = 25.4 mm exactly.
             Assert.Equal(measured.DiameterPixels * 25.4 / dotsPerInch, measured.Diameter.Millimetres, 1e-9);
         },
-        iter: 20);
+        iter: Samples.Of(20));
 
     [Fact]
     public void Moving_and_turning_the_plate_changes_nothing() => Gen.Select(Gen.Double[40, 56], Gen.Double[40, 56], Gen.Double[0, Math.PI]).Sample(
@@ -87,7 +87,7 @@ public sealed class HoleMeterTests
             Assert.InRange(measured.Middle.X, x - 0.05, x + 0.05);
             Assert.InRange(measured.Middle.Y, y - 0.05, y + 0.05);
         },
-        iter: 40);
+        iter: Samples.Of(40));
 
     [Fact]
     public void Dark_in_bright_measures_as_bright_in_dark() => Gen.Select(Gen.Double[8, 20], Gen.Double[0.05, 0.45]).Sample(
@@ -101,7 +101,7 @@ public sealed class HoleMeterTests
             // Half a code of 128 at either level, where nothing but the blur of one pixel lies between.
             Assert.Equal(first.DiameterPixels, second.DiameterPixels, 0.04);
         },
-        iter: 30);
+        iter: Samples.Of(30));
 
     [Fact]
     public void A_large_hole_is_measured_from_some_of_its_pixels()
@@ -186,7 +186,7 @@ public sealed class HoleMeterTests
     [Fact]
     public void Noise_alone_is_no_hole() => Gen.Int[0, 1000].Sample(
         seed => Assert.Throws<RefusalException>(() => HoleMeter.Measure(new RenderedHole { X = -40, Noise = 0.08, Outside = 0.5, Seed = seed }.Draw(), At4800)),
-        iter: 20);
+        iter: Samples.Of(20));
 
     [Fact]
     public void A_clipped_scan_is_doubted_and_its_spread_is_wider()

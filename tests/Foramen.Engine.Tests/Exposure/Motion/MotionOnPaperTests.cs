@@ -78,7 +78,7 @@ public class MotionOnPaperTests
     [Source("additive-exposure", Basis.Worked)]
     public void The_crank_wheel_is_a_disc_of_density_0_94_on_a_ground_of_1_49()
     {
-        var wheel = TurningTests.Crank;
+        var wheel = MotionExamples.Crank;
         var response = Response(Engine.Tests.Paper.PaperExamples.Positive, 1);
         var on = new MotionOnPaper(response, Illuminance.FromLux(Math.Pow(10, 0.45) / 120 / response.ActinicFactor), new SheetExposure(S(120), default), FlashSetup.None);
         var trace = on.Trace(wheel.During(S(120)));

@@ -43,7 +43,7 @@ public class OutingPlanTests
             var visited = plan.Steps.Select(step => step.Place).Distinct().ToList();
             Assert.Equal(stops.Count, visited.Count + plan.LeftOut.Count);
         },
-        iter: 300);
+        iter: Samples.Of(300));
 
     // Each sheet is loaded, exposed and processed, in that order and no other's between.
     [Fact]
@@ -58,15 +58,15 @@ public class OutingPlanTests
                 Assert.Equal(OutingStepKind.Flash + (i % 3), kinds[i].Kind);
             }
         },
-        iter: 200);
+        iter: Samples.Of(200));
 
     [Fact]
     public void The_order_in_which_places_are_given_does_not_matter() => GenStops.Sample(
-        stops => Assert.Equal(Plan(stops, 6).SheetsHopedFor, Plan([.. stops.Reverse()], 6).SheetsHopedFor, 1e-9), iter: 200);
+        stops => Assert.Equal(Plan(stops, 6).SheetsHopedFor, Plan([.. stops.Reverse()], 6).SheetsHopedFor, 1e-9), iter: Samples.Of(200));
 
     [Fact]
     public void One_place_more_never_means_fewer_sheets() => Gen.Select(GenStops, GenStop).Sample(
-        (stops, extra) => Assert.True(Plan([.. stops, extra with { Name = "one more" }], 8).SheetsHopedFor >= Plan(stops, 8).SheetsHopedFor - 1e-9), iter: 200);
+        (stops, extra) => Assert.True(Plan([.. stops, extra with { Name = "one more" }], 8).SheetsHopedFor >= Plan(stops, 8).SheetsHopedFor - 1e-9), iter: Samples.Of(200));
 
     // The elevator has sun until noon, the bridge from noon on: whoever is listed first, the elevator comes first, and both are done.
     [Fact]

@@ -79,7 +79,7 @@ public class ShouldWaitTests
                 Assert.True(some.UnbrokenByWaiting >= some.UnbrokenNow);
                 Assert.True(some.GatheredByWaiting.Fraction >= some.UnbrokenByWaiting.Fraction - 0.02);
             },
-            iter: 15);
+            iter: Samples.Of(15));
 
     [Theory]
     [InlineData(0, 10)]

@@ -56,7 +56,7 @@ public class WindowFinderTests
                 }
             }
         },
-        iter: 25);
+        iter: Samples.Of(25));
 
     // The sun stands square to the facade at the end of a window of grazing light, and a second further the wish no longer holds.
     [Fact]

@@ -24,5 +24,5 @@ public class FacadeLightCurveTests
                 Assert.Equal(whole, curve.Lux(light.SunPosition, SkyLight.SolarConstantLux / distance / distance, false), (whole * 0.025) + 0.01);
             }
         },
-        iter: 200);
+        iter: Samples.Of(200));
 }

@@ -21,7 +21,7 @@ public class SkyLightTests
             Assert.Equal(light.GlobalHorizontal.Lux, light.On(Facade.Level).Total.Lux, light.GlobalHorizontal.Lux * 1e-6);
             Assert.True(light.GlobalHorizontal.Lux > 1e-4);
         },
-        iter: 200);
+        iter: Samples.Of(200));
 
     // Another road to the same integral: a fine even grid of the whole dome, cells behind the plane left out.
     [Fact]
@@ -49,7 +49,7 @@ public class SkyLightTests
             sum *= Math.PI / 2 / Rows * (2 * Math.PI / Columns);
             Assert.Equal(sum, light.On(plane).FromSky.Lux, (sum * 0.01) + (light.DiffuseHorizontal.Lux * 0.001));
         },
-        iter: 12);
+        iter: Samples.Of(12));
 
     [Fact]
     public void A_surface_is_as_bright_as_its_reflectance_says() => Gen.Select(GenInstant, GenCover, GenPlane, Gen.Double[0, 1]).Sample(
@@ -60,7 +60,7 @@ public class SkyLightTests
             Assert.Equal(light.Total.Lux, Math.PI * white, 1e-9 * light.Total.Lux);
             Assert.Equal(reflectance * white, light.LuminanceOf(Reflectance.FromFraction(reflectance)).CandelasPerSquareMetre, 1e-9 * white);
         },
-        iter: 100);
+        iter: Samples.Of(100));
 
     [Fact]
     public void Brighter_ground_never_darkens_anything() => Gen.Select(GenInstant, GenCover, GenPlane).Sample(
@@ -70,7 +70,7 @@ public class SkyLightTests
             Assert.True(On(0.8) >= On(0.2));
             Assert.True(On(0.2) >= On(0));
         },
-        iter: 60);
+        iter: Samples.Of(60));
 
     // Dusk goes on where day ends: light on level ground has no step at the horizon and falls all through twilight.
     [Theory]

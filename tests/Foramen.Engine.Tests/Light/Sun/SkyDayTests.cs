@@ -34,7 +34,7 @@ public class SkyDayTests
                 }
             }
         },
-        iter: 60);
+        iter: Samples.Of(60));
 
     [Fact]
     public void Rise_and_set_take_turns() => Gen.Select(GenInstant, GenPlace).Sample(
@@ -49,7 +49,7 @@ public class SkyDayTests
 
             Assert.Equal(day.Events.OrderBy(one => one.Instant), day.Events);
         },
-        iter: 40);
+        iter: Samples.Of(40));
 
     [Fact]
     public void Twilights_follow_in_order_at_the_basin()

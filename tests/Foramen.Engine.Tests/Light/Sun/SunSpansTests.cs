@@ -20,7 +20,7 @@ public class SunSpansTests
             Assert.Equal(events.Count, bounds.Count);
             Assert.All(events.Zip(bounds), pair => Assert.Equal(0, (pair.First - pair.Second).TotalSeconds, 0.5));
         },
-        iter: 60);
+        iter: Samples.Of(60));
 
     // A slit between two walls that the sun passes in three minutes: shorter than the coarse step, still found, and so is the pole that hides it as long.
     [Fact]

@@ -34,7 +34,7 @@ public class StripFailureTests
     [Fact]
     public void The_more_the_lights_differ_the_less_doubt_is_left() => Gen.Select(Gen.Double[2.5, 4], Gen.Double[1, 2.5]).Sample(
         (stops, more) => Spread(stops + more) < Spread(stops),
-        iter: 20);
+        iter: Samples.Of(20));
 
     [Fact]
     public void The_second_strip_that_is_advised_is_dimmer_and_longer_and_leaves_less_doubt()

@@ -55,7 +55,7 @@ public class StripFitTests
             Assert.Equal(one.Index.Index.Value, other.Index.Index.Value, 1e-4 * one.Index.Index.Value);
             Assert.Equal(one.Range!.Value.High, other.Range!.Value.High, 1e-3 * one.Range.Value.High);
         },
-        iter: 30);
+        iter: Samples.Of(30));
 
     // No prior on where the curve lies may pull, so it is made wide as the sky for this law.
     [Fact]
@@ -68,7 +68,7 @@ public class StripFitTests
             var other = StripFit.Of([brighter], PaperKind.NegativeWorking, PaperSensitivity.BlueSensitive, open);
             Assert.Equal(-stops, Math.Log2(other.Speed!.Value.Value / one.Speed!.Value.Value), 1e-3);
         },
-        iter: 30);
+        iter: Samples.Of(30));
 
     [Fact]
     public void Noisier_readings_make_wider_intervals() => Gen.Select(GenStrip, Gen.Double[1.3, 3]).Sample(
@@ -83,7 +83,7 @@ public class StripFitTests
             var (one, other) = (Fit(PaperKind.NegativeWorking, strip), Fit(PaperKind.NegativeWorking, blurred));
             Assert.True(Width(other.Range!.Value) > Width(one.Range!.Value));
         },
-        iter: 30);
+        iter: Samples.Of(30));
 
     // The same nine densities as in the published check, the sixth misread as 0.65: least squares alone gives P 381.6 of 450.9 (and Huber's
     // weights with c 0.03 428.3, by another library); less than half of that error may be left.

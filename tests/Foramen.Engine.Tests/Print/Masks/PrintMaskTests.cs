@@ -54,7 +54,7 @@ public sealed class PrintMaskTests
                 Assert.Equal(wanted[ring][i].Y, seenY, 1e-9);
             }
         }
-    }, iter: 100);
+    }, iter: Samples.Of(100));
 
     // By hand: paper 60 mm behind the hole, tray 20 mm before the paper, so 40 mm from the hole: the mask is 40/60 of its shadow, and a hole of 0.3 mm draws an edge
     // 0.3·20/40 = 0.15 mm wide. Card 30 mm before the hole: 30/60 of its shadow, edge 0.3·(60 + 30)/30 = 0.9 mm.
@@ -122,7 +122,7 @@ public sealed class PrintMaskTests
             var light = MaskShadow.Of(PrintMask.Create(MaskOutline.Ellipse(0.6), Mm(40), MaskPlace.InTray(Mm(fromPaper))), grid, BoxA, false);
             Assert.Equal(Math.PI * 20 * 12, light.Sum(part => 1.0 - part) * grid.PitchMillimetres * grid.PitchMillimetres, 1.5);
         },
-        iter: 20);
+        iter: Samples.Of(20));
 
     [Fact]
     public void Curved_paper_and_a_tray_at_the_hole_are_refused()

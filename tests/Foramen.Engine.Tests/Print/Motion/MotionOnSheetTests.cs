@@ -128,7 +128,7 @@ public class MotionOnSheetTests
             Assert.True(still.Lux.SequenceEqual(result.Image.Lux));
             Assert.Equal(MotionVerdict.Stays, result.Traces[0].Verdict);
         },
-        iter: 4);
+        iter: Samples.Of(4));
 
     // The cyclist of the demo: 0.0034 of two minutes; the picture's trace is the trace of one background tone.
     [Theory]
@@ -252,7 +252,7 @@ public class MotionOnSheetTests
             _ = kept.Expose(Courses(first), response, S(first));
             Assert.True(kept.Expose(Courses(second), response, S(second)).Lux.SequenceEqual(MotionOnSheet.Of(still, regions).Expose(Courses(second), response, S(second)).Lux));
         },
-        iter: 20);
+        iter: Samples.Of(20));
 
     // The walker stands before the wheel: the wheel turns, and what is gone for half of the time lets half of it through.
     [Fact]

@@ -14,7 +14,7 @@ public class RingAverageTests
     public void A_wheel_of_spokes_shows_the_shares_of_time_that_spokes_take() => Gen.Double[0.5, 60].Sample(
         seconds =>
         {
-            var wheel = Scene.Motion.TurningTests.Crank;
+            var wheel = Scene.Motion.MotionExamples.Crank;
             var carried = wheel.TurnsIn(Duration.FromSeconds(seconds)) * 720;
             var (least, mean, most) = wheel.SpokeShare(Duration.FromSeconds(seconds));
             var shown = Read(Spokes, new RingShift(0, carried, 1));
@@ -25,7 +25,7 @@ public class RingAverageTests
             Assert.Equal(most, shown.Max(), rounding + 1e-5);
             Assert.Equal(mean, shown.Average(), 1e-5);
         },
-        iter: 200);
+        iter: Samples.Of(200));
 
     [Fact]
     public void The_mean_of_the_ring_is_kept_whatever_the_way() => Gen.Select(Gen.Float[0, 10].Array[24], Gen.Double[-100, 100], Gen.Double[-100, 100]).Sample(

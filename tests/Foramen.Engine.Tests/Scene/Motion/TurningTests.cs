@@ -1,18 +1,12 @@
 using CsCheck;
 using Foramen.Engine.Quantities;
-using Foramen.Engine.Scene;
+using static Foramen.Engine.Tests.Scene.Motion.MotionExamples;
 
 namespace Foramen.Engine.Tests.Scene.Motion;
 
 /// <summary>Wheels: angular speed 360°/T, arc length r·θ, and shares of time that can be counted on fingers.</summary>
 public class TurningTests
 {
-    /// <summary>The organ's crank wheel: one turn in 20 s, 0.3 m to the rim, 6 m away, six pale spokes that fill a quarter of the circle.</summary>
-    internal static Turning Crank { get; } = new()
-    {
-        TurnTime = S(20), Radius = Length.FromMetres(0.3), Distance = Length.FromMetres(6), Spokes = 6, Fill = 0.25, LuminanceRatio = 3,
-    };
-
     // 18° each second. 120 s: 6 turns. Six spokes: every point has seen the due share after a sixth of a turn, 3.33 s. Mean luminance 0.25·3 + 0.75·1 = 1.5.
     [Fact]
     [Source("kinematics", "360°/T", Basis.Worked)]
@@ -85,7 +79,7 @@ public class TurningTests
         Assert.InRange(shares.Max(), most - 0.02 - (0.01 / periods), most + 0.02);
         Assert.InRange(mean, least - 1e-9, most + 1e-9);
     },
-    iter: 40);
+    iter: Samples.Of(40));
 
     [Fact]
     public void Nonsense_is_refused()
