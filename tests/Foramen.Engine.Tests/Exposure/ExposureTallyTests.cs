@@ -41,7 +41,26 @@ public class ExposureTallyTests
     [Fact]
     public void Done_is_neither_over_nor_under() => GenTally.Sample(tally => Assert.Equal(0, tally.OverOrUnder(1).Value, 1e-9));
 
+    // Without failure progress is light times time: 30 s of 120 at the metered light, 40 s at half of it, and nothing while the hole is covered.
+    [Fact]
+    public void Progress_is_the_part_of_the_light_needed()
+    {
+        var tally = ExposureTally.For(SchwarzschildFailure.FromExponent(1), Duration.FromSeconds(120));
+        Assert.Equal(0.25, tally.Progress([new LightSpan(Duration.FromSeconds(30), Stops.Zero)]), 1e-12);
+        Assert.Equal(1 / 6.0, tally.Progress([new LightSpan(Duration.FromSeconds(40), Stops.FromValue(-1))]), 1e-12);
+        Assert.Equal(0, tally.Progress([new LightSpan(Duration.FromSeconds(60), Stops.Zero, true)]));
+        Assert.Equal(45, tally.Remaining(0.25, Stops.FromValue(1)).Seconds, 1e-9);
+        Assert.Equal(1, tally.OverOrUnder(2).Value, 1e-12);
+    }
+
     [Fact]
     public void Absurd_plans_are_refused()
-        => Assert.Throws<RefusalException>(() => ExposureTally.For(SchwarzschildFailure.Assumed, Duration.FromSeconds(0)));
+    {
+        Assert.Throws<RefusalException>(() => ExposureTally.For(SchwarzschildFailure.Assumed, Duration.FromSeconds(0)));
+        var tally = ExposureTally.For(SchwarzschildFailure.Assumed, Duration.FromSeconds(60));
+        Assert.Throws<RefusalException>(() => tally.FullTimeAt(Stops.FromValue(21)));
+        Assert.Throws<RefusalException>(() => tally.FullTimeAt(Stops.FromValue(-21)));
+        Assert.Throws<RefusalException>(() => tally.Remaining(-0.1, Stops.Zero));
+        Assert.Throws<RefusalException>(() => tally.OverOrUnder(0));
+    }
 }

@@ -181,6 +181,37 @@ public class MotionOnPaperTests
         Assert.True(Math.Abs(Change(share)) <= Math.Abs(Change(Math.Min(1, share + 0.1))) + 1e-9);
     });
 
+    // Nothing to be seen even standing still: as bright as what is behind it.
+    [Fact]
+    public void What_is_as_bright_as_its_ground_is_never_seen()
+    {
+        var on = OnStraight(2, 1);
+        Assert.Null(on.LeastShareSeen(1));
+        var walkers = new Passers { Width = M(0.5), Speed = MotionSpeed.FromMetresPerSecond(1), Distance = M(10), LuminanceRatio = 1, Number = 4 };
+        var ways = on.WaysFor(walkers, CameraExamples.BoxA)!;
+        Assert.Equal(0, ways.FlashFractionToHide);
+        Assert.Null(ways.TimeToHide);
+    }
+
+    // Half the light more for a tenth of two minutes, in one stretch or in many: without failure the mean of the light counts, 2·lg(1 + 0.1·0.5) = 0.0424.
+    [Theory]
+    [InlineData(0.5)]
+    [InlineData(12)]
+    public void Without_failure_it_does_not_matter_how_long_each_covering_lasts(double atATime)
+        => Assert.Equal(0.0424, OnStraight(2, 1).Trace(Covering.Of(0.1, 1.5, S(atATime))).Change, 0.00005);
+
+    [Fact]
+    public void Grounds_and_times_out_of_range_are_refused()
+    {
+        var response = StraightCurve.Response(2, 1);
+        MotionOnPaper On(double lux, double seconds) => new(response, Illuminance.FromLux(lux), new SheetExposure(S(seconds), default), FlashSetup.None);
+        Assert.Throws<RefusalException>(() => On(0, 120));
+        Assert.Throws<RefusalException>(() => On(0.01, 0.001));
+        Assert.Throws<RefusalException>(() => On(0.01, 86_401));
+        Assert.Throws<RefusalException>(() => On(0.01, 120).LeastShareSeen(-0.1));
+        Assert.Throws<RefusalException>(() => On(0.01, 120).LeastShareSeen(10_001));
+    }
+
     private static MotionOnPaper OnStraight(double slope, double exponent)
     {
         var response = StraightCurve.Response(slope, exponent);

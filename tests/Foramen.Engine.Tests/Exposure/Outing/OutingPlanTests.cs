@@ -90,10 +90,82 @@ public class OutingPlanTests
         Assert.Throws<RefusalException>(() => CloudChance.Forecast([(Morning, default), (Morning, default)]));
     }
 
+    // A hundredth of a degree on the equator is 1111.95 m, at 4 km an hour 1000.75 s. Ten minutes to set up: 07:26:40.75. Sun from eight, so the flash of two minutes
+    // begins at 07:58; five minutes of exposure, ten of processing, and again.
+    [Fact]
+    public void A_day_at_one_place_is_told_step_by_step()
+    {
+        var plan = Day(Morning.AddHours(5), Morning.AddHours(5));
+        (OutingStepKind, double, int)[] told =
+        [
+            (OutingStepKind.Walk, 1000.75, 0), (OutingStepKind.SetUp, 1600.75, 0), (OutingStepKind.Wait, 3480, 0),
+            (OutingStepKind.Flash, 3600, 1), (OutingStepKind.Expose, 3900, 1), (OutingStepKind.Process, 4500, 1),
+            (OutingStepKind.Flash, 4620, 2), (OutingStepKind.Expose, 4920, 2), (OutingStepKind.Process, 5520, 2),
+        ];
+        Assert.Equal(told, plan.Steps.Select(step => (step.Kind, Math.Round((step.End - Morning).TotalSeconds, 2), step.Sheet)));
+        Assert.Equal(Morning, plan.Steps[0].Start);
+
+        // It clears at 07:59, after the flash has begun and before the hole opens.
+        Assert.All(plan.Steps.Where(step => step.Kind == OutingStepKind.Expose), step => Assert.Equal(0.8, step.SunOdds.Fraction, 1e-12));
+        Assert.Equal(1.6, plan.SheetsHopedFor, 1e-12);
+        Assert.Empty(plan.LeftOut);
+    }
+
+    // The second sheet is exposed until 08:22 and processed until 08:32: a second less of sun or of day leaves one.
+    [Theory]
+    [InlineData(4920, 5520, 2)]
+    [InlineData(4919, 5520, 1)]
+    [InlineData(4920, 5519, 1)]
+    [InlineData(3899, 5520, 0)]
+    public void A_sheet_fits_to_the_second_or_is_not_made(double sunUntil, double dayUntil, int sheets)
+    {
+        var plan = Day(Morning.AddSeconds(sunUntil), Morning.AddSeconds(dayUntil));
+        Assert.Equal(sheets, plan.Sheets);
+        Assert.Equal(sheets == 0 ? ["weir"] : [], plan.LeftOut);
+        Assert.Equal(sheets == 0, plan.Steps.Count == 0);
+    }
+
+    // A place whose sheets lie under sure cloud is not worth the way.
+    [Fact]
+    public void Where_no_sun_can_be_hoped_for_nothing_is_planned()
+        => Assert.Empty(Plan([Weir(Morning.AddHours(5))], 3, CloudChance.Of(Probability.FromFraction(1))).Steps);
+
+    [Fact]
+    public void Absurd_days_are_refused()
+    {
+        var stop = Weir(Morning.AddHours(5));
+        OutingPlan For(IReadOnlyList<OutingStop> stops, int most = 2, double hours = 10)
+            => OutingPlan.For(stops, new SheetTimes(), CloudChance.Of(default), Morning, Morning.AddHours(hours), most);
+        Assert.Equal(2, For([stop]).Sheets);
+        Assert.Throws<RefusalException>(() => For([]));
+        Assert.Throws<RefusalException>(() => For([.. Enumerable.Range(0, 8).Select(i => stop with { Name = $"{i}" })]));
+        Assert.Throws<RefusalException>(() => For([stop], 0));
+        Assert.Throws<RefusalException>(() => For([stop], 101));
+        Assert.Throws<RefusalException>(() => For([stop], hours: -1));
+        Assert.Throws<RefusalException>(() => For([stop], hours: 37));
+        Assert.Throws<RefusalException>(() => For([stop with { SheetsWanted = 0 }]));
+        Assert.Throws<RefusalException>(() => For([stop with { SheetsWanted = 21 }]));
+        Assert.Equal(4 * 3600, new SheetTimes { SetUp = Duration.FromMinutes(240) }.SetUp.Seconds);
+        Assert.Throws<RefusalException>(() => new SheetTimes { SetUp = Duration.FromMinutes(241) });
+        Assert.Throws<RefusalException>(() => CloudChance.Forecast([]));
+    }
+
     // Two places a degree of longitude apart on the equator: 1/360 of 2π·6371 km.
     [Fact]
     public void The_way_is_the_way_on_a_sphere()
         => Assert.Equal(2 * Math.PI * 6371000 / 360, GeographicPosition.FromDegrees(0, 179.5).MetresTo(GeographicPosition.FromDegrees(0, -179.5)), 1);
+
+    private static OutingStop Weir(DateTimeOffset sunUntil) => new(
+        "weir", GeographicPosition.FromDegrees(0, 0.01), [new LightWindow(Morning.AddHours(1), sunUntil)], _ => Duration.FromMinutes(5), 2);
+
+    private static OutingPlan Day(DateTimeOffset sunUntil, DateTimeOffset until) => OutingPlan.For(
+        [Weir(sunUntil)],
+        new SheetTimes(),
+        CloudChance.Forecast([(Morning, Probability.FromFraction(0.9)), (Morning.AddMinutes(59), Probability.FromFraction(0.2))]),
+        Morning,
+        until,
+        10,
+        GeographicPosition.FromDegrees(0, 0));
 
     private static OutingPlan Plan(IReadOnlyList<OutingStop> stops, int most, CloudChance? cloud = null)
         => OutingPlan.For(stops, new SheetTimes(), cloud ?? CloudChance.Of(default), Morning, Morning.AddHours(14), most);

@@ -116,6 +116,72 @@ public class WindowFinderTests
         }
     }
 
+    [Fact]
+    public void A_stop_of_the_day_takes_its_exposure_from_the_light_there_or_two_minutes()
+    {
+        var place = new OutingPlace { Name = " elevator ", Position = Skies.Basin, Facade = Facade.Facing(Angle.FromDegrees(160)) };
+        var midnight = new DateTimeOffset(2024, 6, 20, 0, 0, 0, TimeSpan.Zero);
+        var windows = WindowFinder.Find(place, WindowWish.Usual, Exposure, midnight, midnight.AddDays(1));
+        var noon = midnight.AddHours(12);
+        var stop = OutingStop.At(place, windows, Exposure, SkyCover.Clear, midnight, midnight.AddDays(1), 3);
+        var exact = Exposure.TimeFor(place.LuminanceAt(noon, SkyCover.Clear)).Seconds;
+        Assert.Equal(exact, stop.ExposureAt(noon).Seconds, exact * 0.02);
+        Assert.Equal(("elevator", 3), (stop.Name, stop.SheetsWanted));
+        Assert.Equal(windows.Select(one => one.Window), stop.Windows);
+        Assert.Equal(120, OutingStop.At(place, windows, null, SkyCover.Clear, midnight, midnight.AddDays(1), 3).ExposureAt(noon).Seconds);
+    }
+
+    // Without a camera the highest sun is the best moment: on a level surface that is noon, half-way through the window.
+    [Fact]
+    public void Without_a_camera_the_best_moment_is_the_highest_sun()
+    {
+        var place = new OutingPlace { Name = "weir", Position = GeographicPosition.FromDegrees(0, 0), Facade = Facade.Level };
+        var window = Assert.Single(WindowFinder.Find(place, new WindowWish { LongestExposure = null }, null, NewYear, NewYear.AddDays(1)));
+        Assert.Equal(0, (window.Best - window.Window.Start - (window.Window.Length / 2)).TotalSeconds, 1.0);
+        Assert.Null(window.ShortestExposure);
+
+        // On 1 January the sun stands 23.0° south of the equator.
+        Assert.Equal(67, window.SunAtBest.Elevation.Degrees, 0.1);
+    }
+
+    // What a house hides from the facade is no window; what it hides from the hole is.
+    [Fact]
+    public void A_house_shades_the_facade_and_shelters_the_hole()
+    {
+        var house = Obstacle.Of("house", Angle.FromDegrees(180), Length.FromMetres(10), Length.FromMetres(400), Length.FromMetres(100));
+        var place = new OutingPlace
+        {
+            Name = "pump house",
+            Position = Skies.Basin,
+            Facade = Facade.Facing(Angle.FromDegrees(180)),
+            Aim = FrameAim.Towards(CameraExamples.BoxA, Angle.FromDegrees(180)),
+        };
+        var midnight = new DateTimeOffset(2024, 12, 20, 0, 0, 0, TimeSpan.Zero);
+        IReadOnlyList<PlaceWindow> Of(OutingPlace where, bool facade, bool hole) => WindowFinder.Find(
+            where, new WindowWish { LongestExposure = null, SunOnFacade = facade, SunOutOfPicture = false, SunOffHole = hole }, null, midnight, midnight.AddDays(1));
+        Assert.NotEmpty(Of(place, true, false));
+        Assert.Empty(Of(place with { ShadeOnFacade = [house] }, true, false));
+
+        // Pointed south, the winter sun is before the camera all day.
+        Assert.Empty(Of(place, true, true));
+        Assert.NotEmpty(Of(place with { ShadeOnHole = [house] }, true, true));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("   ")]
+    [InlineData("a name of more than eighty characters, which is more than the list of a day can hold")]
+    public void A_place_needs_a_name_that_fits(string name)
+        => Assert.Throws<RefusalException>(() => new OutingPlace { Name = name, Position = Skies.Basin, Facade = Facade.Level });
+
+    [Fact]
+    public void A_longest_exposure_out_of_range_is_refused()
+    {
+        Assert.Throws<RefusalException>(() => Exposure.LeastLuminanceFor(Duration.FromSeconds(0.001)));
+        Assert.Throws<RefusalException>(() => Exposure.LeastLuminanceFor(Duration.FromSeconds(86_401)));
+        Assert.Equal(Duration.Max, Exposure.TimeFor(default).Seconds);
+    }
+
     // Light enough for two minutes is what needs two minutes.
     [Fact]
     public void Least_luminance_and_time_are_each_others_inverse() => Gen.Double[0.1, 10_000].Sample(seconds =>
