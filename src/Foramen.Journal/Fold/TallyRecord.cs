@@ -67,12 +67,16 @@ public sealed record TallyRecord
         LightWord? word = null;
         foreach (var (moment, e) in moments)
         {
-            if (start is null && e.Kind != HoleEventKind.Opened)
+            if (start is null)
             {
-                continue;
+                if (e.Kind != HoleEventKind.Opened)
+                {
+                    continue;
+                }
+
+                (start, from) = (moment, moment);
             }
 
-            start ??= moment;
             AddSegment(from, moment);
             from = moment;
             open = e.Kind != HoleEventKind.Closed && (open || e.Kind == HoleEventKind.Opened);

@@ -215,6 +215,171 @@ public class LedgerTests
         Assert.Equal(3.5, stated.GivenSeconds);
     }
 
+    [Fact]
+    public void A_flash_under_way_has_lasted_since_it_began()
+    {
+        var flash = Assert.Single(Of(new FlashStarted { Sheet = Sheet, PlannedSeconds = 4 }).Flashes);
+        Assert.True(flash.Running);
+        Assert.Equal(7, flash.ElapsedSeconds(Noon.AddSeconds(7)));
+        Assert.Equal(0, flash.ElapsedSeconds(Noon.AddSeconds(-7)));
+
+        // Of one only its end was written down: nobody knows since when.
+        var ended = Assert.Single(Of(new FlashFinished { Sheet = Sheet }).Flashes);
+        Assert.Equal(0, ended.ElapsedSeconds(Noon.AddSeconds(7)));
+        Assert.Null(ended.GivenSeconds);
+    }
+
+    [Fact]
+    public void A_bath_without_a_step_or_after_its_end_stands_nowhere()
+    {
+        var begun = Of(new BathStarted { Sheet = Sheet }).Bath!;
+        Assert.Equal(Noon, begun.Started!.At);
+        Assert.Null(begun.PositionAt(Noon.AddSeconds(5)));
+        var ended = Of(
+            new BathStarted { Sheet = Sheet },
+            new BathStep { Sheet = Sheet, Step = BathKind.Developer, PlannedSeconds = 90 },
+            new BathFinished { Sheet = Sheet, SecondsAgo = 0.5 }).Bath!;
+        Assert.Null(ended.PositionAt(Noon.AddSeconds(5)));
+
+        // From 1 s to 2 s, told half a second late.
+        Assert.Equal(0.5, ended.SecondsIn(0, Noon.AddSeconds(500)));
+    }
+
+    [Fact]
+    public void A_scan_shows_a_sheet_better_than_the_photograph_of_its_subject()
+    {
+        var photograph = new PhotographAdded { Sheet = Sheet, ContentHash = OneOfEach.ContentHash, WidthPixels = 4, HeightPixels = 3, MediaType = "image/jpeg" };
+        var hash = new string('b', OneOfEach.ContentHash.Length);
+        var scan = new ScanAdded { Sheet = Sheet, ContentHash = hash, WidthPixels = 4, HeightPixels = 3, MediaType = "image/jpeg" };
+        Assert.Null(Of(Read(1)).PictureHash);
+        Assert.Equal(OneOfEach.ContentHash, Of(photograph).PictureHash);
+        Assert.Equal(hash, Of(scan, photograph).PictureHash);
+    }
+
+    // Only the bottle knows it: somebody else's. As soon as anything else is said of it, it is one's own.
+    [Fact]
+    public void A_sheet_known_only_by_its_bottle_is_anothers()
+    {
+        var developed = new DevelopedIn { Sheet = Sheet, Bottle = Id(7), TemperatureCelsius = 20 };
+        Assert.True(Of(developed).IsAnothers);
+        Assert.True(Of(new FixedIn { Sheet = Sheet, Bottle = Id(8) }).IsAnothers);
+        foreach (var body in new EntryBody[]
+        {
+            new SheetStarted { Sheet = Sheet },
+            new PhotographAdded { Sheet = Sheet, ContentHash = OneOfEach.ContentHash, WidthPixels = 4, HeightPixels = 3, MediaType = "image/jpeg" },
+            new FrameChosen { Sheet = Sheet, Orientation = SheetOrientation.Level },
+            Read(100),
+            new PlanMade { Sheet = Sheet, ExposureSeconds = 120 },
+            new FlashStarted { Sheet = Sheet, PlannedSeconds = 3 },
+            new HoleOpened { Sheet = Sheet },
+            new BathStarted { Sheet = Sheet },
+            new PrintJudged { Sheet = Sheet, Keeper = true },
+            new ScanAdded { Sheet = Sheet, ContentHash = OneOfEach.ContentHash, WidthPixels = 4, HeightPixels = 3, MediaType = "image/jpeg" },
+            new MotionMarked
+            {
+                Sheet = Sheet, Motion = Id(9), Definition = new() { Name = "wheel", How = "turns", Left = 0, Top = 0, Width = 1, Height = 1, TurnSeconds = 20 },
+            },
+        })
+        {
+            Assert.False(Of(developed, body).IsAnothers, body.Kind);
+            Assert.False(Of(body).IsAnothers, body.Kind);
+        }
+
+        var withdrawn = Ledger.Of(EntrySet.Of(Phoned((0, new SheetStarted { Sheet = Sheet }), (1, developed), (2, new EntryVoided { Entry = Id(1) }))));
+        Assert.False(withdrawn.Sheets.Find(Sheet)!.IsAnothers);
+    }
+
+    [Fact]
+    public void Anothers_sheet_takes_no_number()
+    {
+        var ledger = Ledger.Of(EntrySet.Of(Phoned(
+            (0, new SheetStarted { Sheet = Id(901) }),
+            (1, new DevelopedIn { Sheet = Id(902), Bottle = Id(7), TemperatureCelsius = 20 }),
+            (2, new SheetStarted { Sheet = Id(903) }))));
+        Assert.Equal([1, 1, 2], new[] { 901, 902, 903 }.Select(id => ledger.NumberOf(Id(id))));
+    }
+
+    [Fact]
+    public void What_happens_to_a_bottle_happened_when_it_is_said_to_have()
+    {
+        var topped = new BottleToppedUp { Bottle = Id(7), PouredMillilitres = 10, FreshMillilitres = 10, SecondsAgo = 40 };
+        var developed = new DevelopedIn { Sheet = Sheet, Bottle = Id(7), TemperatureCelsius = 20, SecondsAgo = 30 };
+        var bottle = Ledger.Of(EntrySet.Of(Phoned((100, topped), (200, developed)))).Bottles.Find(Id(7))!;
+        Assert.Equal([60, 170], bottle.Happenings.Select(one => (one.HappenedAt - Noon).TotalSeconds));
+
+        // Nobody has said yet what it is.
+        Assert.False(bottle.InUse);
+    }
+
+    [Fact]
+    public void A_bottle_is_in_use_from_its_mixing_to_its_discarding()
+    {
+        var mixed = new BottleMixed { Bottle = Id(7), Contents = BottleContents.Fixer, Name = "fixer", VolumeMillilitres = 500 };
+        Assert.True(Ledger.Of(EntrySet.Of(Phoned((0, mixed)))).Bottles.Find(Id(7))!.InUse);
+        Assert.False(Ledger.Of(EntrySet.Of(Phoned((0, mixed), (1, new BottleDiscarded { Bottle = Id(7) })))).Bottles.Find(Id(7))!.InUse);
+    }
+
+    [Fact]
+    public void An_outing_is_withdrawn_with_its_only_beginning()
+    {
+        var started = new OutingStarted { Outing = Id(5), Name = "canal" };
+        var entries = Phoned((0, started), (1, new EntryVoided { Entry = Id(1) }));
+        var ledger = Ledger.Of(EntrySet.Of(entries));
+        Assert.True(ledger.Outings.Find(Id(5))!.Withdrawn);
+        Assert.False(ledger.With(By(Phone, 3, 2, started)).Outings.Find(Id(5))!.Withdrawn);
+
+        // Said twice and once taken back, it stands.
+        var twice = Ledger.Of(EntrySet.Of(Phoned((0, started), (1, started), (2, new EntryVoided { Entry = Id(2) }))));
+        Assert.False(twice.Outings.Find(Id(5))!.Withdrawn);
+    }
+
+    [Fact]
+    public void The_last_amendment_that_can_be_read_holds()
+    {
+        var nonsense = new EntryAmended { Entry = Id(1), Body = JsonDocument.Parse("{}").RootElement };
+        var ledger = Ledger.Of(EntrySet.Of(Phoned((0, Read(100)), (1, Amend(1, Read(400))), (2, nonsense))));
+        Assert.Equal(400, ledger.Sheets.Find(Sheet)!.Tones[0].Body.LuminanceCandelasPerSquareMetre);
+        Assert.Equal(Id(3), Assert.Single(ledger.Unused).Entry);
+    }
+
+    [Fact]
+    public void An_amendment_can_be_voided_but_not_amended()
+    {
+        var ledger = Ledger.Of(EntrySet.Of(Phoned((0, Read(100)), (1, Amend(1, Read(400))), (2, Amend(2, Read(800))))));
+        Assert.Equal(400, ledger.Sheets.Find(Sheet)!.Tones[0].Body.LuminanceCandelasPerSquareMetre);
+        Assert.Equal("A voiding cannot be voided or amended, nor an amendment amended; say it again instead.", Assert.Single(ledger.Unused).Sentence);
+        var voided = Ledger.Of(EntrySet.Of(Phoned((0, Read(100)), (1, Amend(1, Read(400))), (2, new EntryVoided { Entry = Id(2) }))));
+        Assert.Empty(voided.Unused);
+    }
+
+    [Fact]
+    public void An_entry_that_cannot_be_read_is_listed()
+    {
+        var ledger = Ledger.Of(EntrySet.Of([Entry.CreateRaw(Id(1), Phone, 1, Noon, EntryKind.HoleOpened, 1, "{}")]));
+        Assert.Equal(Id(1), Assert.Single(ledger.Unused).Entry);
+        Assert.Empty(ledger.NotUnderstood);
+    }
+
+    [Fact]
+    public void A_voiding_that_comes_before_what_it_voids_holds_when_that_comes()
+    {
+        var ledger = Ledger.Empty.With(By(Desk, 1, 0, new EntryVoided { Entry = Id(1) })).With(By(Phone, 1, 10, Read(100)));
+        Assert.Null(ledger.Sheets.Find(Sheet));
+        Assert.Equal(1, ledger.VoidCount);
+    }
+
+    // A few, and so many that the whole is folded anew.
+    [Theory]
+    [InlineData(3)]
+    [InlineData(200)]
+    public void What_is_there_already_changes_nothing(int count)
+    {
+        var entries = Phoned([.. Enumerable.Range(0, count).Select(i => ((double)i, (EntryBody)Read(i + 1)))]);
+        var ledger = Ledger.Of(EntrySet.Of(entries));
+        Assert.Same(ledger, ledger.With(entries));
+        Assert.Equal(count, Ledger.Empty.With(entries).Sheets.Find(Sheet)!.Tones[0].Body.LuminanceCandelasPerSquareMetre);
+    }
+
     /// <summary>The sheet after these bodies, one a second from noon on.</summary>
     private static Sheet Of(params EntryBody[] bodies)
         => Ledger.Of(EntrySet.Of(Phoned([.. bodies.Select((body, i) => ((double)i, body))]))).Sheets.Find(Sheet)!;

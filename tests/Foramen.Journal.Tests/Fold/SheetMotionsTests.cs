@@ -56,6 +56,14 @@ public class SheetMotionsTests
         Assert.Equal([(30, true), (70, false)], went.Spells.Select(spell => (Math.Round(spell.Time.Seconds, 6), spell.Moves)));
     }
 
+    // Opened at 10 s and begun to turn at 60 s, both told 20 s late: 50 s of the hundred.
+    [Fact]
+    public void An_opening_and_a_start_told_afterwards_lie_where_they_happened()
+    {
+        var went = Went(300, (0, Marked()), (30, Open() with { SecondsAgo = 20 }), (80, Start() with { SecondsAgo = 20 }), (110, Close()));
+        Assert.Equal([(50, false), (50, true)], went.Spells.Select(spell => (Math.Round(spell.Time.Seconds, 6), spell.Moves)));
+    }
+
     [Fact]
     public void A_touch_before_the_hole_opened_holds_from_the_start()
         => Assert.Equal(1, Went(300, (0, Marked()), (5, Start()), (10, Open()), (110, Close())).MovingShare, 1e-9);

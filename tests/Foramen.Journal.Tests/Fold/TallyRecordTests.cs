@@ -98,6 +98,24 @@ public class TallyRecordTests
     public void A_forgotten_open_hole_stays_within_what_the_engine_takes()
         => Assert.Equal(Duration.Max, Assert.Single(At(86_400.0 * 365 * 20, (0, Open())).Spans).Time.Seconds);
 
+    [Fact]
+    public void Time_counts_from_the_first_opening_whatever_was_said_before()
+    {
+        var record = At(40, (0, Light(-1)), (10, Open()));
+        Assert.Equal([(0, 30, 0, false)], Plain(record));
+        Assert.True(record.WasOpened);
+    }
+
+    [Fact]
+    public void An_opening_told_afterwards_reaches_back_no_further_than_the_closing_before_it()
+        => Assert.Equal(
+            [(0, 30, 0, false), (30, 30, 0, false)],
+            Plain(At(60, (0, Open()), (30, Close()), (50, Open() with { SecondsAgo = 600 }))));
+
+    [Fact]
+    public void A_clock_set_back_twice_is_said_as_well()
+        => Assert.True(At(-7100, (0, Open()), (-3600, Light(-1)), (-7200, Light(-2))).ClockWentBack);
+
     // Schwarzschild's law in closed form: equal effect for equal I·t^p, so a quarter of the light needs 4^(1/p) times the time.
     [Theory]
     [InlineData(1.0)]
