@@ -3,6 +3,7 @@ using Foramen.Journal.Bodies;
 using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Journal.Fold;
+using Foramen.Journal.Kit;
 using Foramen.Journal.Tests.TestKit;
 
 namespace Foramen.Journal.Tests.Exchange;
@@ -59,7 +60,7 @@ public class ReleasedTests
         foreach (var sheet in ledger.Sheets.All.Where(sheet => sheet.Step == SheetStep.Done))
         {
             // Each hole was closed when its exposure was done.
-            var failure = Kit.PaperReading.ToPaper(ledger.PaperOf(sheet)!.Body).Failure;
+            var failure = PaperReading.ToPaper(ledger.PaperOf(sheet)!.Body).Failure;
             var tally = Engine.Exposure.ExposureTally.For(failure, Duration.FromSeconds(sheet.Plan!.Body.ExposureSeconds));
             Assert.Equal(1, tally.Progress(sheet.TallyAt(Make.Noon.AddYears(1)).Spans), 0.01);
         }

@@ -50,6 +50,15 @@ public class MeasuredCameraTests
         Assert.Equal(0.01, camera.TiltedTo(Angle.FromDegrees(5)).FocalDistanceRelativeSd, 1e-12);
     }
 
+    // A spread wider than the engine takes is written down as the widest: five sixths of the diameter, nine tenths of the distance.
+    [Fact]
+    public void A_measured_spread_is_at_most_a_half()
+    {
+        var camera = Of(Box, Hole with { DiameterMillimetres = 0.3, DiameterSdMillimetres = 0.25 }, Chamber with { FocalDistanceMillimetres = 60, FocalDistanceSdMillimetres = 54 })
+            .Cameras.Find(OneOfEach.Camera)!.Current.Body;
+        Assert.Equal((0.5, 0.5), (camera.HoleDiameterRelativeSd, camera.FocalDistanceRelativeSd));
+    }
+
     [Fact]
     public void A_measurement_of_no_camera_is_kept_and_said()
     {
