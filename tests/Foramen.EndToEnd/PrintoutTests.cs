@@ -31,6 +31,30 @@ public sealed class PrintoutTests(FieldStage stage)
         await IsOnOnePageAsync(page, "Set up at Canal basin", "Process sheet 2");
     }
 
+    [Theory]
+    [InlineData("night")]
+    [InlineData("red")]
+    public async Task Whatever_the_screen_looks_like_paper_gets_dark_ink(string theme)
+    {
+        using var home = await HomeProcess.StartAsync(Tour.DemoJournal);
+        await using var context = await stage.DesktopAsync(home.Address);
+        var page = await context.NewPageAsync();
+        await page.Clock.InstallAsync(new() { TimeDate = Tour.DemoEvening });
+        await page.OpenAsync("/ledger/contact");
+        await page.Locator(".contact img").First.DrawnAsync();
+        await page.EvaluateAsync("theme => { document.documentElement.dataset.theme = theme; }", theme);
+        using var document = PdfDocument.Open(await page.PdfAsync(new() { Format = "A4", PreferCSSPageSize = true }));
+        var letters = document.GetPage(1).Letters.Where(letter => !string.IsNullOrWhiteSpace(letter.Value)).ToList();
+        Assert.NotEmpty(letters);
+
+        // WCAG 2.2 (1.4.6) asks 7:1; on white that is a grey of #595959, 0.35 of the way to white.
+        Assert.All(letters, letter =>
+        {
+            var (red, green, blue) = letter.Color.ToRGBValues();
+            Assert.True((0.2126 * red) + (0.7152 * green) + (0.0722 * blue) < 0.35, $"“{letter.Value}” is printed in {letter.Color}.");
+        });
+    }
+
     private static async Task IsOnOnePageAsync(IPage page, params string[] texts)
     {
         using var document = PdfDocument.Open(await page.PdfAsync(new() { Format = "A4", PreferCSSPageSize = true }));

@@ -23,7 +23,7 @@ public static partial class ThemeColours
     private static Dictionary<string, ScreenColour> Tokens(string block)
         => Token().Matches(block).ToDictionary(token => token.Groups[1].Value, token => ScreenColour.Parse(token.Groups[2].Value), StringComparer.Ordinal);
 
-    [GeneratedRegex("""^:root(?:\[data-theme="(\w+)"\])? \{\n(.*?)^\}""", RegexOptions.Multiline | RegexOptions.Singleline)]
+    [GeneratedRegex("""^ *:root(?:\[data-theme="(\w+)"\])? \{\n(.*?)^ *\}""", RegexOptions.Multiline | RegexOptions.Singleline)]
     private static partial Regex Block();
 
     [GeneratedRegex("""--([\w-]+): (#[0-9a-fA-F]+);""")]
