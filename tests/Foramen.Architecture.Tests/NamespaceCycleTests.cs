@@ -14,6 +14,7 @@ public class NamespaceCycleTests
     [InlineData("Foramen.Rehearsal")]
     [InlineData("Foramen.Storage")]
     [InlineData("Foramen.Home")]
+    [InlineData("Foramen.Cli", "foramen")]
     public void Namespaces_use_each_other_one_way_only(string project, string? file = null)
     {
         var cycles = NamespaceUses.Read(Compiled(file ?? project), project).Cycles();

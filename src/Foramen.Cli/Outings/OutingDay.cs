@@ -1,6 +1,6 @@
 using System.CommandLine;
+using Foramen.Cli.Options;
 using Foramen.Cli.Time;
-using Foramen.Cli.Verbs;
 using Foramen.Engine.Bath;
 using Foramen.Engine.Camera;
 using Foramen.Engine.Exposure;

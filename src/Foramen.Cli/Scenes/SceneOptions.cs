@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Foramen.Cli.Verbs;
+using Foramen.Cli.Options;
 
 namespace Foramen.Cli.Scenes;
 

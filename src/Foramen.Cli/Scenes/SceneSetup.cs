@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Text.RegularExpressions;
+using Foramen.Cli.Options;
 using Foramen.Cli.Tones;
-using Foramen.Cli.Verbs;
 using Foramen.Engine.Camera;
 using Foramen.Engine.Exposure;
 using Foramen.Engine.Light;

@@ -1,8 +1,8 @@
 using System.Text.RegularExpressions;
 using Foramen.Cli.Journals;
 using Foramen.Cli.Kit;
+using Foramen.Cli.Options;
 using Foramen.Cli.Output;
-using Foramen.Cli.Verbs;
 using Foramen.Engine.Light;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using Foramen.Cli.Journals;
+using Foramen.Cli.Options;
 using Foramen.Cli.Output;
 using Foramen.Cli.Time;
 using Foramen.Engine.Bath;

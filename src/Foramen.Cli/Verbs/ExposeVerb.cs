@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Foramen.Cli.Options;
 using Foramen.Cli.Output;
 using Foramen.Cli.Scenes;
 

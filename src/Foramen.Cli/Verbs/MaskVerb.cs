@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using Foramen.Cli.Kit;
+using Foramen.Cli.Options;
 using Foramen.Cli.Output;
 using Foramen.Cli.Scans;
 using Foramen.Engine.Camera;

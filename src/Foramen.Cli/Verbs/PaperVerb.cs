@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using Foramen.Cli.Kit;
+using Foramen.Cli.Options;
 using Foramen.Cli.Output;
 using Foramen.Engine.Light;
 using Foramen.Engine.Paper;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
+using Foramen.Cli.Options;
 using Foramen.Cli.Output;
 using Foramen.Engine.Quantities;
 using Foramen.Rehearsal.Outside;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using Foramen.Cli.Options;
 using Foramen.Cli.Output;
 using Foramen.Cli.Scans;
 using Foramen.Cli.Scenes;
@@ -133,13 +134,13 @@ internal static class ScanVerb
         return new ScanToneReport
         {
             Name = tone.Name,
-            Rendering = ExposeReporting.Camel(tone.Rendering),
+            Rendering = ReportWords.Camel(tone.Rendering),
             PlannedDensity = planned.Density.Value,
             Density = measured?.Density.Value,
             DensitySd = measured?.DensitySd,
             FromAimStops = measured?.FromAim?.Value,
             FromAimSdStops = measured?.FromAimSd?.Value,
-            Outcome = measured is null ? null : ExposeReporting.Camel(measured.Outcome),
+            Outcome = measured is null ? null : ReportWords.Camel(measured.Outcome),
         };
     }
 
@@ -174,11 +175,11 @@ internal static class ScanVerb
             report.Tones.Select(tone => (IReadOnlyList<string>)
             [
                 tone.Name,
-                ExposeReporting.Words(tone.Rendering),
+                ReportWords.Words(tone.Rendering),
                 tone.PlannedDensity.ToString("0.00", culture),
                 tone.Density is { } density ? string.Create(culture, $"{density:0.00} ± {tone.DensitySd:0.00}") : "beside the sheet",
                 tone.FromAimStops is { } off ? string.Create(culture, $"{off:+0.0;-0.0;0.0} ± {tone.FromAimSdStops:0.0} stops") : "",
-                tone.Outcome is { } outcome ? ExposeReporting.Words(outcome) : "",
+                tone.Outcome is { } outcome ? ReportWords.Words(outcome) : "",
             ]));
         page.Line();
         page.Line(report.MedianOffStops is { } middle

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Foramen.Cli.Options;
 using Foramen.Engine.Camera;
 using Foramen.Engine.Exposure;
 using Foramen.Engine.Light;

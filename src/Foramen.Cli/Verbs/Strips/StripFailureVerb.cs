@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using Foramen.Cli.Options;
 using Foramen.Cli.Output;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;

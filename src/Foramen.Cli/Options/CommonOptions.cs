@@ -7,7 +7,7 @@ using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Kit;
 
-namespace Foramen.Cli.Verbs;
+namespace Foramen.Cli.Options;
 
 /// <summary>Options that mean the same on every verb.</summary>
 internal static class CommonOptions

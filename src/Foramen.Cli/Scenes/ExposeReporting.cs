@@ -1,8 +1,8 @@
 using System.Globalization;
-using Foramen.Cli.Scenes;
+using Foramen.Cli.Output;
 using Foramen.Engine.Exposure;
 
-namespace Foramen.Cli.Output;
+namespace Foramen.Cli.Scenes;
 
 /// <summary>From a forecast to its report, and from the report to words.</summary>
 internal static class ExposeReporting
@@ -14,8 +14,8 @@ internal static class ExposeReporting
         FlashFraction = forecast.FlashFraction,
         FlashGainStops = forecast.FlashGain.Value,
         Odds = forecast.Odds.Fraction,
-        LimitedBy = Camel(forecast.LimitedBy),
-        Limits = [.. forecast.Limits.Select(limit => new LimitReport(Camel(limit.Source), limit.OddsWithout.Fraction, limit.Share))],
+        LimitedBy = ReportWords.Camel(forecast.LimitedBy),
+        Limits = [.. forecast.Limits.Select(limit => new LimitReport(ReportWords.Camel(limit.Source), limit.OddsWithout.Fraction, limit.Share))],
         SpreadStops = forecast.TotalSpread.Value,
         Tones = [.. forecast.Tones.Select((tone, i) => Tone(scene, i, tone))],
         Bracket = bracket is null ? null : new BracketReport(
@@ -33,14 +33,14 @@ internal static class ExposeReporting
         var culture = CultureInfo.CurrentCulture;
         page.Line(string.Create(culture, $"{report.Camera} (f/{report.FNumber:0}), {report.Paper}, {report.Light}"));
         page.Line();
-        page.Line("  Open the hole for " + Spoken(report.ExposureSeconds));
+        page.Line("  Open the hole for " + ReportWords.Spoken(report.ExposureSeconds));
         page.Line(report.FlashSeconds > 0
-            ? string.Create(culture, $"  after a flash of {Spoken(report.FlashSeconds)} ({report.FlashFraction * 100:0} % of the first visible tone; shows tones {report.FlashGainStops:0.0} stops fainter)")
+            ? string.Create(culture, $"  after a flash of {ReportWords.Spoken(report.FlashSeconds)} ({report.FlashFraction * 100:0} % of the first visible tone; shows tones {report.FlashGainStops:0.0} stops fainter)")
             : "  without a flash");
-        page.Line(string.Create(culture, $"  Odds of a keeper {report.Odds * 100:0} %, limited by {Words(report.LimitedBy)}; the exposure is known to ±{report.SpreadStops:0.0} stops (1 sd)"));
+        page.Line(string.Create(culture, $"  Odds of a keeper {report.Odds * 100:0} %, limited by {ReportWords.Words(report.LimitedBy)}; the exposure is known to ±{report.SpreadStops:0.0} stops (1 sd)"));
         if (report.Bracket is { } bracket)
         {
-            page.Line(string.Create(culture, $"  Two sheets, {Spoken(bracket.FirstSeconds)} and {Spoken(bracket.SecondSeconds)}: {bracket.OddsOfOne * 100:0} % that one is a keeper"));
+            page.Line(string.Create(culture, $"  Two sheets, {ReportWords.Spoken(bracket.FirstSeconds)} and {ReportWords.Spoken(bracket.SecondSeconds)}: {bracket.OddsOfOne * 100:0} % that one is a keeper"));
         }
 
         page.Line();
@@ -49,34 +49,19 @@ internal static class ExposeReporting
             report.Tones.Select(tone => (IReadOnlyList<string>)
             [
                 tone.Name + (tone.OnSheet ? "" : " (beside the sheet)"),
-                Words(tone.Rendering),
+                ReportWords.Words(tone.Rendering),
                 Bound(tone.Reading) + tone.LuminanceCdPerM2.ToString("0", culture),
                 string.Create(culture, $"{tone.ColourStops:+0.0;-0.0;0.0} stops"),
                 string.Create(culture, $"{tone.FalloffStops:0.0} stops"),
                 string.Create(culture, $"{tone.Density:0.00} ± {tone.DensitySd:0.00}"),
                 tone.FromAimStops is { } off ? string.Create(culture, $"{off:+0.0;-0.0;0.0} stops") : "",
                 string.Create(culture, $"{tone.ChanceAsWanted * 100:0} %"),
-                Words(tone.Outcome),
+                ReportWords.Words(tone.Outcome),
             ]));
         foreach (var assumption in report.Assumptions)
         {
             page.Note(assumption);
         }
-    }
-
-    /// <summary>A time as one would say it: 43 s, 2 min 5 s.</summary>
-    internal static string Spoken(double seconds)
-    {
-        var culture = CultureInfo.CurrentCulture;
-        if (seconds < 10)
-        {
-            return string.Create(culture, $"{seconds:0.0} s");
-        }
-
-        var whole = (long)Math.Round(seconds);
-        return whole < 100 ? string.Create(culture, $"{whole} s")
-            : whole < 3600 ? string.Create(culture, $"{whole / 60} min {whole % 60} s")
-            : string.Create(culture, $"{whole / 3600} h {whole / 60 % 60} min");
     }
 
     private static ToneReport Tone(SceneSetup scene, int index, ToneForecast forecast)
@@ -85,14 +70,14 @@ internal static class ExposeReporting
         return new ToneReport
         {
             Name = tone.Name,
-            Rendering = Camel(tone.Rendering),
+            Rendering = ReportWords.Camel(tone.Rendering),
             LuminanceCdPerM2 = tone.Luminance.CandelasPerSquareMetre,
-            Reading = Camel(tone.ReadingLimit),
+            Reading = ReportWords.Camel(tone.ReadingLimit),
             ColourStops = Math.Log2(tone.ActinicRatio),
             FalloffStops = Math.Log2(forecast.Tone.Falloff),
             Density = forecast.Density.Value,
             DensitySd = forecast.DensitySpread,
-            Outcome = Camel(forecast.Outcome),
+            Outcome = ReportWords.Camel(forecast.Outcome),
             FromAimStops = forecast.FromAim?.Value,
             ChanceAsWanted = forecast.ChanceAsWanted.Fraction,
             OnSheet = scene.OnSheet[index],
@@ -105,14 +90,4 @@ internal static class ExposeReporting
         "atMost" => "≤ ",
         _ => "",
     };
-
-    internal static string Camel<T>(T value)
-        where T : struct, Enum
-    {
-        var name = value.ToString();
-        return char.ToLowerInvariant(name[0]) + name[1..];
-    }
-
-    internal static string Words(string camel)
-        => camel == "sceneRange" ? "the range of the scene" : string.Concat(camel.Select(c => char.IsUpper(c) ? " " + char.ToLowerInvariant(c) : c.ToString()));
 }
