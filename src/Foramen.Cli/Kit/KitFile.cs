@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using Foramen.Cli.Output;
 using Foramen.Engine.Quantities;
 using Foramen.Journal.Kit;
 
@@ -18,6 +19,16 @@ internal static class KitFile
 
     public static MotionFile Moving(string path) => Read(path, KitJson.Default.MotionFile, "moving-regions", null);
 
+    /// <summary>Writes a definition, whole or not at all, and says where to.</summary>
+    /// <exception cref="RefusalException">There is no such folder.</exception>
+    public static void Save<T>(string path, T definition, JsonTypeInfo<T> type, Page page)
+    {
+        Save(path, definition, type);
+        page.Note($"written to {path}");
+    }
+
+    /// <summary>Writes a definition, whole or not at all.</summary>
+    /// <exception cref="RefusalException">There is no such folder.</exception>
     public static void Save<T>(string path, T definition, JsonTypeInfo<T> type)
     {
         var directory = Path.GetDirectoryName(Path.GetFullPath(path))!;

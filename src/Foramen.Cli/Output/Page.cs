@@ -17,8 +17,20 @@ internal sealed class Page(TextWriter output, TextWriter errors)
         Interactive = InteractionSupport.No,
     });
 
-    /// <summary>Writes one JSON document, indented, with a line end.</summary>
-    public void Json<T>(T document, JsonTypeInfo<T> type) => output.WriteLine(JsonSerializer.Serialize(document, type));
+    /// <summary>How every verb ends: its report as one indented JSON document where that was asked for, in words otherwise. The exit code: 0.</summary>
+    public int Show<T>(bool json, T report, JsonTypeInfo<T> type, Action words)
+    {
+        if (json)
+        {
+            output.WriteLine(JsonSerializer.Serialize(report, type));
+        }
+        else
+        {
+            words();
+        }
+
+        return 0;
+    }
 
     /// <summary>Writes a line of plain text.</summary>
     public void Line(string text = "") => output.WriteLine(text);

@@ -57,16 +57,7 @@ internal static class BathVerb
             var now = added is { } fresh ? account.Now.After(TopUp.Of(account.Now, fresh).Events) : account.Now;
             var report = BathReporting.Report(
                 ledger, account, now, said ?? account.Temperature, said is not null ? "said" : account.TemperatureAt is null ? "assumed" : "read");
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.BathReport);
-            }
-            else
-            {
-                Write(page, report);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.BathReport, () => Write(page, report));
         });
         return verb;
     }

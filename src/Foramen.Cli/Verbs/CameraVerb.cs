@@ -64,20 +64,10 @@ internal static class CameraVerb
             var report = Report(camera, PaperLight.Of(CommonOptions.LightOf(parsed.GetValue(light)).ToSpectrum(), PaperSensitivity.BlueSensitive));
             if (parsed.GetValue(save) is { } target)
             {
-                KitFile.Save(target, definition, KitJson.Default.CameraDefinition);
-                page.Note($"written to {target}");
+                KitFile.Save(target, definition, KitJson.Default.CameraDefinition, page);
             }
 
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.CameraReport);
-            }
-            else
-            {
-                Write(page, report);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.CameraReport, () => Write(page, report));
         });
         return verb;
     }

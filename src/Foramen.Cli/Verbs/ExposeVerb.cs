@@ -31,16 +31,7 @@ internal static class ExposeVerb
             var setup = SceneSetup.Read(parsed, scene);
             var forecast = setup.Planner.Recommend();
             var report = ExposeReporting.Report(setup, forecast, parsed.GetValue(second) ? setup.Planner.BracketAround(forecast) : null);
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.ExposeReport);
-            }
-            else
-            {
-                ExposeReporting.Write(page, report);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.ExposeReport, () => ExposeReporting.Write(page, report));
         });
         return verb;
     }

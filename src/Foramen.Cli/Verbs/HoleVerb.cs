@@ -55,20 +55,10 @@ internal static class HoleVerb
             var report = Report(measured, scale, from, note, box is null ? null : Consequence(box, measured, paperLight));
             if (parsed.GetValue(save) is { } target)
             {
-                KitFile.Save(target, definition!.WithHole(measured), KitJson.Default.CameraDefinition);
-                page.Note($"written to {target}");
+                KitFile.Save(target, definition!.WithHole(measured), KitJson.Default.CameraDefinition, page);
             }
 
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.HoleReport);
-            }
-            else
-            {
-                Write(page, report);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.HoleReport, () => Write(page, report));
         });
         return verb;
     }

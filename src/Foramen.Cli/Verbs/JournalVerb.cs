@@ -111,26 +111,23 @@ internal static class JournalVerb
             FolderImport.FilesOf(from);
             await using var store = await OpenAsync(place, mustExist: false, cancellation);
             var files = await Understood(() => FolderImport.RunAsync(store, from, cancellation));
-            if (parsed.GetValue(json))
-            {
-                page.Json(
-                    new JournalImportReport([.. files.Select(one => new JournalImportedFile(one.File, one.Taken, one.Known, one.Bad, one.Complaint))]), ReportJson.Default.JournalImportReport);
-            }
-            else
-            {
-                foreach (var file in files)
-                {
-                    page.Line(string.Create(CultureInfo.CurrentCulture, $"{file.File}: {file.Taken} new, {file.Known} known, {file.Bad} damaged lines."));
-                    if (file.Complaint is { } complaint)
-                    {
-                        page.Note($"{file.File}: {complaint}");
-                    }
-                }
-            }
-
+            var report = new JournalImportReport([.. files.Select(one => new JournalImportedFile(one.File, one.Taken, one.Known, one.Bad, one.Complaint))]);
+            page.Show(parsed.GetValue(json), report, ReportJson.Default.JournalImportReport, () => Write(page, report));
             return files.All(file => file.Complaint is null) ? 0 : Prompt.RefusedExitCode;
         });
         return verb;
+    }
+
+    private static void Write(Page page, JournalImportReport report)
+    {
+        foreach (var file in report.Files)
+        {
+            page.Line(string.Create(CultureInfo.CurrentCulture, $"{file.File}: {file.Taken} new, {file.Known} known, {file.Bad} damaged lines."));
+            if (file.Complaint is { } complaint)
+            {
+                page.Note($"{file.File}: {complaint}");
+            }
+        }
     }
 
     private static int VerifyFile(Page page, bool json, string path)
@@ -152,18 +149,7 @@ internal static class JournalVerb
     }
 
     private static int Say(Page page, bool json, string command, long entries, int pictures, string? sha256, string sentence)
-    {
-        if (json)
-        {
-            page.Json(new JournalReport(command, entries, pictures, sha256), ReportJson.Default.JournalReport);
-        }
-        else
-        {
-            page.Line(sentence);
-        }
-
-        return 0;
-    }
+        => page.Show(json, new JournalReport(command, entries, pictures, sha256), ReportJson.Default.JournalReport, () => page.Line(sentence));
 
     private static string Count(long entries, int pictures) => string.Create(
         CultureInfo.CurrentCulture, $"{entries} {(entries == 1 ? "entry" : "entries")} and {pictures} {(pictures == 1 ? "picture" : "pictures")}");

@@ -76,16 +76,7 @@ internal static class KitVerb
                     : new KitPrices { Sheet = prices[0] ?? 0, DeveloperLitre = prices[1] ?? 0, StopLitre = prices[2] ?? 0, FixerLitre = prices[3] ?? 0 },
             };
             var plan = KitPlan.For(wish);
-            if (parsed.GetValue(json))
-            {
-                page.Json(Report(plan, wish), ReportJson.Default.KitReport);
-            }
-            else
-            {
-                Write(page, plan);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), Report(plan, wish), ReportJson.Default.KitReport, () => Write(page, plan));
         });
         return verb;
     }

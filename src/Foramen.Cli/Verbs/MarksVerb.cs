@@ -47,16 +47,7 @@ internal static class MarksVerb
             }
 
             var report = Report(marks, files);
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.MarksReport);
-            }
-            else
-            {
-                Write(page, report);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.MarksReport, () => Write(page, report));
         });
         return verb;
     }

@@ -74,16 +74,7 @@ internal static class MaskVerb
                 Lies = Lies(shape.Place, kind),
                 Files = files,
             };
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.MaskReport);
-            }
-            else
-            {
-                Write(page, report);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.MaskReport, () => Write(page, report));
         });
         return verb;
     }

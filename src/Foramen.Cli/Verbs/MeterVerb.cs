@@ -43,16 +43,7 @@ internal static class MeterVerb
                 colour.Temperature.Kelvin,
                 Actinic.StopsFromDaylight(colour.ToSpectrum(), PaperSensitivity.BlueSensitive).Value,
                 meter.Constants.Reflected);
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.MeterReport);
-            }
-            else
-            {
-                Write(page, report);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.MeterReport, () => Write(page, report));
         });
         return verb;
     }

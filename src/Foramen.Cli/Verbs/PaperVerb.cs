@@ -71,20 +71,10 @@ internal static class PaperVerb
             var report = Report(paper);
             if (parsed.GetValue(save) is { } target)
             {
-                KitFile.Save(target, definition, KitJson.Default.PaperDefinition);
-                page.Note($"written to {target}");
+                KitFile.Save(target, definition, KitJson.Default.PaperDefinition, page);
             }
 
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.PaperReport);
-            }
-            else
-            {
-                Write(page, report, paper);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.PaperReport, () => Write(page, report, paper));
         });
         return verb;
     }

@@ -108,16 +108,7 @@ internal static class PreviewVerb
                     Moving = regions,
                     Plan = ExposeReporting.Report(setup, forecast, bracket: null),
                 };
-                if (parsed.GetValue(json))
-                {
-                    page.Json(report, ReportJson.Default.PreviewReport);
-                }
-                else
-                {
-                    Write(page, report);
-                }
-
-                return 0;
+                return page.Show(parsed.GetValue(json), report, ReportJson.Default.PreviewReport, () => Write(page, report));
             },
             cancellation));
         return verb;

@@ -83,15 +83,7 @@ internal static class RehearseVerb
 
                 // Lines to and from outside have standard output to themselves.
                 var onto = outside || outsideWorld ? new Page(errors, errors) : page;
-                if (parsed.GetValue(json))
-                {
-                    onto.Json(report, ReportJson.Default.RehearsalReport);
-                }
-                else
-                {
-                    Write(onto, report);
-                }
-
+                onto.Show(parsed.GetValue(json), report, ReportJson.Default.RehearsalReport, () => Write(onto, report));
                 if (target is not null)
                 {
                     File.WriteAllText(target, Markdown(report));

@@ -91,16 +91,7 @@ internal static class ScanVerb
                 }
 
                 var report = Report(setup, setup.Planner.Forecast(given), setting, comparison, files);
-                if (parsed.GetValue(json))
-                {
-                    page.Json(report, ReportJson.Default.ScanReport);
-                }
-                else
-                {
-                    Write(page, report);
-                }
-
-                return 0;
+                return page.Show(parsed.GetValue(json), report, ReportJson.Default.ScanReport, () => Write(page, report));
             },
             cancellation));
         return verb;

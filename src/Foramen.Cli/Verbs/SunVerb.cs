@@ -42,16 +42,7 @@ internal static class SunVerb
                 TemperatureCelsius = parsed.GetValue(temperature) ?? usual.TemperatureCelsius,
             };
             var report = Report(instant, place, air);
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.SunReport);
-            }
-            else
-            {
-                Write(page, report);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.SunReport, () => Write(page, report));
         });
         return verb;
     }

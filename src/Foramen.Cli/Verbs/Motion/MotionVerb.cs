@@ -182,14 +182,10 @@ internal static class MotionVerb
         Verdict = trace.Verdict.ToString().ToLowerInvariant(),
     };
 
-    private static int Show(Page page, bool json, MotionReport report)
-    {
-        if (json)
-        {
-            page.Json(report, ReportJson.Default.MotionReport);
-            return 0;
-        }
+    private static int Show(Page page, bool json, MotionReport report) => page.Show(json, report, ReportJson.Default.MotionReport, () => Write(page, report));
 
+    private static void Write(Page page, MotionReport report)
+    {
         var culture = CultureInfo.CurrentCulture;
         var rows = new List<IReadOnlyList<string>>
         {
@@ -214,6 +210,5 @@ internal static class MotionVerb
         Add("seen if it stands for", report.StandStillSeconds, "s");
         Add("seen as a band from", report.NumberToShow, "passing");
         page.Table(["", ""], rows);
-        return 0;
     }
 }

@@ -38,16 +38,7 @@ internal static class StripFailureVerb
             }
 
             var report = Report(fit.Failure);
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.StripFailureReport);
-            }
-            else
-            {
-                Write(page, report, fit);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.StripFailureReport, () => Write(page, report, fit));
         });
         return verb;
     }

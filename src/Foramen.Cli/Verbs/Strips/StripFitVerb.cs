@@ -38,20 +38,10 @@ internal static class StripFitVerb
             var report = Report(fit);
             if (parsed.GetValue(save) is { } target)
             {
-                KitFile.Save(target, FittedPaper.Describe(box, fit), KitJson.Default.PaperDefinition);
-                page.Note($"written to {target}");
+                KitFile.Save(target, FittedPaper.Describe(box, fit), KitJson.Default.PaperDefinition, page);
             }
 
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.StripFitReport);
-            }
-            else
-            {
-                Write(page, report);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.StripFitReport, () => Write(page, report));
         });
         return verb;
     }

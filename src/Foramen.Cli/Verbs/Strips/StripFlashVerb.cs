@@ -61,16 +61,7 @@ internal static class StripFlashVerb
                 AdvisedSeconds = advice.Time.Seconds,
                 Trade = [.. Fractions.Select(fraction => Trade(FlashTrade.Of(box.Curve, fraction)))],
             };
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.StripFlashReport);
-            }
-            else
-            {
-                Write(page, report, box.Kind);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.StripFlashReport, () => Write(page, report, box.Kind));
         });
         return verb;
     }

@@ -35,16 +35,7 @@ internal static class StripPlanVerb
                 Moves = [.. plan.Moves.Select(move => new StripMoveReport(move.From.Seconds, move.Light.Seconds, Then(plan.Way, move)))],
                 TotalSeconds = plan.Longest.Seconds,
             };
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.StripPlanReport);
-            }
-            else
-            {
-                Write(page, report);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.StripPlanReport, () => Write(page, report));
         });
         return verb;
     }
