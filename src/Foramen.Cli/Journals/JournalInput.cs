@@ -9,7 +9,7 @@ namespace Foramen.Cli.Journals;
 /// <summary>A journal file, folded.</summary>
 internal static class JournalInput
 {
-    private const long LargestBytes = 256 << 20;
+    private const long LargestBytes = 1L << 30;
 
     /// <summary>Reads a journal; lines that are damaged are left out with a note.</summary>
     /// <exception cref="RefusalException">No such file, or not a journal.</exception>
@@ -17,7 +17,7 @@ internal static class JournalInput
     {
         if (!File.Exists(path))
         {
-            throw new RefusalException($"There is no journal {path}; name a file that ends in {JournalFile.Extension}.");
+            throw new RefusalException($"There is no journal {path}; export one from the app: a file that ends in {JournalFile.Extension}.");
         }
 
         if (new FileInfo(path).Length > LargestBytes)

@@ -1,12 +1,11 @@
 using System.CommandLine;
 using System.Globalization;
 using Foramen.Cli.Options;
+using Foramen.Cli.Journals;
 using Foramen.Cli.Output;
 using Foramen.Engine.Learning;
-using Foramen.Engine.Quantities;
 using Foramen.Journal;
 using Foramen.Journal.Entries;
-using Foramen.Journal.Exchange;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Learning;
 
@@ -15,8 +14,6 @@ namespace Foramen.Cli.Verbs;
 /// <summary><c>foramen learn</c>: what a journal teaches.</summary>
 internal static class LearnVerb
 {
-    private const long LargestBytes = 1L << 30;
-
     public static Command Create(Page page)
     {
         var journal = new Option<string>("--journal") { Description = "A journal file (JSON lines), as the app exports it.", HelpName = "FILE", Required = true };
@@ -35,46 +32,15 @@ internal static class LearnVerb
         };
         verb.SetAction(parsed =>
         {
-            var ledger = LedgerOf(parsed.GetRequiredValue(journal), page);
+            var ledger = JournalInput.Read(parsed.GetRequiredValue(journal), page);
             var lessons = LedgerLessons.Of(ledger);
 
             // The journal's own last instant, so that the same file always teaches the same.
             var asOf = ledger.Entries.InOrder.Select(item => item.Entry.At).DefaultIfEmpty(DateTimeOffset.UnixEpoch).Max();
             var report = Report(ledger, lessons, lessons.BeliefsAsOf(asOf));
-            if (parsed.GetValue(json))
-            {
-                page.Json(report, ReportJson.Default.LearnReport);
-            }
-            else
-            {
-                Write(page, report);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(json), report, ReportJson.Default.LearnReport, () => Write(page, report));
         });
         return verb;
-    }
-
-    private static Ledger LedgerOf(string path, Page page)
-    {
-        var file = new FileInfo(path);
-        if (!file.Exists)
-        {
-            throw new RefusalException($"There is no journal {path}; export one from the app, or try demo/canal-basin.foramen.jsonl.");
-        }
-
-        if (file.Length > LargestBytes)
-        {
-            throw new RefusalException($"{path} is larger than a gigabyte, so it is not taken for a journal.");
-        }
-
-        var read = JournalFile.Read(File.ReadAllBytes(path));
-        if (read.BadLineCount > 0)
-        {
-            page.Note(string.Create(CultureInfo.InvariantCulture, $"{read.BadLineCount} lines of {path} could not be read and are left out."));
-        }
-
-        return Ledger.Of(EntrySet.Of(read.Entries));
     }
 
     private static LearnReport Report(Ledger ledger, LedgerLessons lessons, Beliefs beliefs) => new()

@@ -30,16 +30,7 @@ internal static class OutingVerb
         {
             var day = OutingDay.Read(parsed, options);
             OutingFiles.Write(parsed, options, day, page);
-            if (parsed.GetValue(options.Json))
-            {
-                page.Json(Report(day), ReportJson.Default.OutingReport);
-            }
-            else
-            {
-                Write(page, day);
-            }
-
-            return 0;
+            return page.Show(parsed.GetValue(options.Json), Report(day), ReportJson.Default.OutingReport, () => Write(page, day));
         });
         return verb;
     }
@@ -123,10 +114,8 @@ internal static class OutingVerb
         if (day.LamplitExposure is { } night)
         {
             page.Line();
-            string Long(Engine.Quantities.Duration time) => time.Seconds < 600
-                ? string.Create(culture, $"{time.Seconds:0} s")
-                : time.Seconds < 7200 ? string.Create(culture, $"{time.Seconds / 60:0} min") : string.Create(culture, $"{time.Seconds / 3600:0} h");
-            page.Line($"What the lamps light needs {Long(night.Time)} for a mid-tone; {Long(night.Shorter)} to {Long(night.Longer)} by the doubt of failure alone");
+            page.Line(
+                $"What the lamps light needs about {night.Time.ToRoughText()} for a mid-tone; {night.Shorter.ToRoughText()} to {night.Longer.ToRoughText()} by the doubt of failure alone");
             if (night.IsBeyondPlanning)
             {
                 page.Line("That is longer than can be planned: a wider hole or a faster paper would shorten it, or leave what they light dark.");

@@ -38,6 +38,13 @@ public readonly record struct Duration : IComparable<Duration>
     /// <summary>Whether the left is larger or equal.</summary>
     public static bool operator >=(Duration left, Duration right) => left.Seconds >= right.Seconds;
 
+    /// <summary>
+    /// In words for what is known to a part of itself only: whole seconds below two minutes, whole minutes below two hours, whole hours from there on.
+    /// </summary>
+    public string ToRoughText() => Math.Round(Seconds) < 120 ? $"{Seconds:0} s"
+        : Math.Round(Seconds / 60) < 120 ? $"{Seconds / 60:0} min"
+        : $"{Seconds / 3600:0} h";
+
     /// <summary>The value with its unit, in the current culture.</summary>
     public override string ToString() => $"{Seconds:0.####} s".TrimEnd();
 }

@@ -42,7 +42,7 @@ public static class WindowCalendar
     private static string Description(PlaceWindow span)
     {
         var best = FormattableString.Invariant($"Sun at azimuth {span.SunAtBest.Azimuth.Degrees:0}°, elevation {span.SunAtBest.Elevation.Degrees:0}° when the light is best.");
-        return span.ShortestExposure is { } time ? best + FormattableString.Invariant($" Exposure then about {time.Seconds:0} s.") : best;
+        return span.ShortestExposure is { } time ? $"{best} Exposure then about {time.ToRoughText()}." : best;
     }
 
     private static CalDateTime Utc(DateTimeOffset instant)

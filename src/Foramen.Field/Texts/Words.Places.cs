@@ -81,16 +81,8 @@ public static partial class Words
             return $"Usually EV {(low == high ? $"{low:0}" : $"{low:0} to {high:0}")}, remembered from a published exposure guide: worth a stop or two either way. A meter says more.";
         }
 
-        public static string LampsExposure(double seconds, double shorter, double longer)
-            => $"A mid-tone of it takes about {Roughly(seconds)}; {Roughly(shorter)} to {Roughly(longer)} by the doubt of failure alone.";
-
-        // Nothing here is known to a minute in hours.
-        private static string Roughly(double seconds) => seconds switch
-        {
-            < 120 => TimeText.Spoken(seconds),
-            < 7200 => TimeText.Spoken(60 * Math.Round(seconds / 60)),
-            _ => string.Create(CultureInfo.CurrentCulture, $"{seconds / 3600:0} h"),
-        };
+        public static string LampsExposure(Foramen.Engine.Exposure.NightExposure night)
+            => $"A mid-tone of it takes about {night.Time.ToRoughText()}; {night.Shorter.ToRoughText()} to {night.Longer.ToRoughText()} by the doubt of failure alone.";
 
         public static string Standing(SunStandingKind kind) => kind switch
         {
