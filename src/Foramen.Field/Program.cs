@@ -8,6 +8,7 @@ using Foramen.Field.Shell;
 using Foramen.Field.Storage;
 using Foramen.Field.Texts;
 using Foramen.Field.Time;
+using Foramen.Field.Versions;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
 if (!OperatingSystem.IsBrowser())

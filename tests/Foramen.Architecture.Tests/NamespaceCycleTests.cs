@@ -13,6 +13,7 @@ public class NamespaceCycleTests
     [InlineData("Foramen.Exchange")]
     [InlineData("Foramen.Rehearsal")]
     [InlineData("Foramen.Storage")]
+    [InlineData("Foramen.Field")]
     [InlineData("Foramen.Home")]
     [InlineData("Foramen.Cli", "foramen")]
     public void Namespaces_use_each_other_one_way_only(string project, string? file = null)

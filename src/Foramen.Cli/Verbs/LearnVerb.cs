@@ -5,7 +5,6 @@ using Foramen.Cli.Journals;
 using Foramen.Cli.Output;
 using Foramen.Engine.Learning;
 using Foramen.Journal;
-using Foramen.Journal.Entries;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Learning;
 

@@ -1,6 +1,6 @@
 using Foramen.Field.Components;
-using Foramen.Field.Settings;
 using Foramen.Field.Texts;
+using Foramen.Field.Units;
 using Foramen.Journal.Kit;
 
 namespace Foramen.Field.Bench;

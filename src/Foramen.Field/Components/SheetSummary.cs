@@ -1,4 +1,3 @@
-using Foramen.Field.Shell;
 using Foramen.Field.Texts;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;

@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json;
 using Foramen.Field.Device;
-using Foramen.Field.Shell;
 using Foramen.Field.Storage;
 using Foramen.Field.Texts;
 using Foramen.Field.Time;

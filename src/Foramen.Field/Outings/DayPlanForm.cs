@@ -4,6 +4,7 @@ using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
 using Foramen.Field.Texts;
 using Foramen.Field.Time;
+using Foramen.Field.Units;
 using Foramen.Journal.Fold;
 
 namespace Foramen.Field.Outings;

@@ -2,6 +2,7 @@ using Foramen.Engine.Light;
 using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
 using Foramen.Field.Texts;
+using Foramen.Field.Units;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
 

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using Foramen.Field.Units;
 
 namespace Foramen.Field.Settings;
 

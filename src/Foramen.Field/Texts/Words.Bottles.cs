@@ -2,7 +2,7 @@ using System.Globalization;
 using Foramen.Engine.Bath;
 using Foramen.Engine.Learning;
 using Foramen.Engine.Quantities;
-using Foramen.Field.Components;
+using Foramen.Field.Units;
 using Foramen.Journal.Bodies;
 
 namespace Foramen.Field.Texts;

@@ -1,8 +1,6 @@
 using System.Globalization;
 using Foramen.Engine.Camera;
-using Foramen.Field.Bench;
-using Foramen.Field.Components;
-using Foramen.Field.Settings;
+using Foramen.Field.Units;
 using Foramen.Journal.Kit;
 
 namespace Foramen.Field.Texts;

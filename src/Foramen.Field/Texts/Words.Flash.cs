@@ -1,5 +1,4 @@
 using System.Globalization;
-using Foramen.Field.Sheets.Flash;
 
 namespace Foramen.Field.Texts;
 
@@ -28,19 +27,12 @@ public static partial class Words
         public const string Again = "Give another flash";
         public const string Skip = "Go on without a flash";
 
-        public static string Target(FlashTarget target) => target switch
-        {
-            FlashTarget.Card => "Card",
-            FlashTarget.Wall => "Plain wall",
-            _ => "Clouded sky",
-        };
-
-        public static string HowTo(FlashTarget target) => target switch
-        {
-            FlashTarget.Card => "Hold a plain white or grey card before the hole so that it fills the whole view, evenly lit, without your shadow on it.",
-            FlashTarget.Wall => "Go so near to a plain, evenly lit wall that nothing else is in view.",
-            _ => "Point up at a wholly clouded sky, with no roof or branch in view.",
-        };
+        public const string Card = "Card";
+        public const string Wall = "Plain wall";
+        public const string Cloud = "Clouded sky";
+        public const string CardHowTo = "Hold a plain white or grey card before the hole so that it fills the whole view, evenly lit, without your shadow on it.";
+        public const string WallHowTo = "Go so near to a plain, evenly lit wall that nothing else is in view.";
+        public const string CloudHowTo = "Point up at a wholly clouded sky, with no roof or branch in view.";
 
         public static string Ev(double value) => value.ToString("0.0", CultureInfo.CurrentCulture).Replace('-', '−');
 

@@ -1,5 +1,5 @@
 using Foramen.Engine.Paper;
-using Foramen.Field.Components;
+using Foramen.Field.Units;
 using Foramen.Journal.Bodies;
 
 namespace Foramen.Field.Texts;

@@ -1,8 +1,7 @@
 using System.Globalization;
 using Foramen.Engine.Camera;
 using Foramen.Engine.Learning;
-using Foramen.Field.Components;
-using Foramen.Field.Sheets.Frame;
+using Foramen.Field.Units;
 
 namespace Foramen.Field.Texts;
 
@@ -89,9 +88,9 @@ public static partial class Words
 
         private static string Whole(double percent) => percent.ToString("0", CultureInfo.CurrentCulture);
 
-        public static string StandLevelWhy => $"So far away the subject fits a level camera with {NumberText.Show(FrameState.AimingErrorPercent)} % of the sheet to spare, and uprights stay parallel.";
+        public static string StandLevelWhy(double percent) => $"So far away the subject fits a level camera with {NumberText.Show(percent)} % of the sheet to spare, and uprights stay parallel.";
 
-        public static string StandTiltedWhy => $"So far away the subject fits with {NumberText.Show(FrameState.AimingErrorPercent)} % of the sheet to spare at both ends, if the camera is tilted to centre it.";
+        public static string StandTiltedWhy(double percent) => $"So far away the subject fits with {NumberText.Show(percent)} % of the sheet to spare at both ends, if the camera is tilted to centre it.";
 
         public static string Degrees(double degrees) => $"{NumberText.Show(Math.Round(degrees, 1) + 0.0, 1)}°";
 
@@ -101,9 +100,9 @@ public static partial class Words
 
         public static string Level(double tilt, double roll) => $"{Way(tilt, "Level", "looks down", "looks up")}, {Way(roll, "upright", "turned to the left", "turned to the right")}";
 
-        public static string NearEdge(double least) => least < 0
+        public static string NearEdge(double least, double percent) => least < 0
             ? $"{Percent(-least)} of the sheet's size is missing: the subject is cut off."
-            : $"Only {Percent(least)} of the sheet to spare: pointing a box may be off by {NumberText.Show(FrameState.AimingErrorPercent)} %, and the subject be cut off.";
+            : $"Only {Percent(least)} of the sheet to spare: pointing a box may be off by {NumberText.Show(percent)} %, and the subject be cut off.";
 
         public static string? Unreached(FrameOutline outline)
         {
@@ -120,9 +119,9 @@ public static partial class Words
             return $"The photograph does not reach {Math.Max(1, Math.Round(100 * outline.Missing)):0}\u00A0% of the sheet{where}: what lies there is not known and is hatched.";
         }
 
-        public static string Fits(FramingFit fit)
+        public static string Fits(FramingFit fit, double percent)
         {
-            if (fit.LeastMargin * 100 >= FrameState.AimingErrorPercent)
+            if (fit.LeastMargin * 100 >= percent)
             {
                 return "It fits.";
             }

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Foramen.Engine.Camera;
-using Foramen.Field.Components;
+using Foramen.Field.Units;
 
 namespace Foramen.Field.Texts;
 

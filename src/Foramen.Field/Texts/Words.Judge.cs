@@ -1,5 +1,4 @@
 using System.Globalization;
-using Foramen.Field.Sheets.Judge;
 using Foramen.Field.Time;
 using Foramen.Journal.Bodies;
 
@@ -38,12 +37,12 @@ public static partial class Words
             _ => "was allowed to block",
         };
 
-        public static string Stops(ToneVerdict tone) => tone switch
+        public static string Stops(ToneFate? lost, double lighterByStops) => (lost, lighterByStops) switch
         {
-            { Lost: ToneFate.Burnt } => $"Burnt, at least {Amount(tone.LighterByStops)} too light",
-            { Lost: ToneFate.Blocked } => $"Blocked, at least {Amount(tone.LighterByStops)} too dark",
-            { LighterByStops: > 0 } => $"{Amount(tone.LighterByStops)} too light",
-            { LighterByStops: < 0 } => $"{Amount(tone.LighterByStops)} too dark",
+            (ToneFate.Burnt, _) => $"Burnt, at least {Amount(lighterByStops)} too light",
+            (ToneFate.Blocked, _) => $"Blocked, at least {Amount(lighterByStops)} too dark",
+            (_, > 0) => $"{Amount(lighterByStops)} too light",
+            (_, < 0) => $"{Amount(lighterByStops)} too dark",
             _ => "As wanted",
         };
 
@@ -71,9 +70,9 @@ public static partial class Words
 
         public static string InsteadOf(double seconds) => $"instead of {TimeText.Spoken(seconds)}, with the same flash";
 
-        public static string Off(NextTime next) => Math.Abs(next.LighterByStops) < 0.05
+        public static string Off(double lighterByStops, bool atLeast) => Math.Abs(lighterByStops) < 0.05
             ? "On the whole it came out as wanted."
-            : $"On the whole {(next.IsBound ? "at least " : "")}{Amount(next.LighterByStops)} too {(next.LighterByStops > 0 ? "light" : "dark")}.";
+            : $"On the whole {(atLeast ? "at least " : "")}{Amount(lighterByStops)} too {(lighterByStops > 0 ? "light" : "dark")}.";
 
         public static string Apart(double stops) => $"The tones lie {Amount(stops)} apart: time alone cannot right that. Another flash, or another paper, changes the contrast.";
 

@@ -42,13 +42,10 @@ public static partial class Words
             _ => "Not handed on.",
         };
 
-        public static string Grouping(Ledgers.LedgerGrouping by) => by switch
-        {
-            Ledgers.LedgerGrouping.Paper => "Paper",
-            Ledgers.LedgerGrouping.Place => "Place",
-            Ledgers.LedgerGrouping.Light => "Light",
-            _ => "Date",
-        };
+        public const string ByDate = "Date";
+        public const string ByPaper = "Paper";
+        public const string ByPlace = "Place";
+        public const string ByLight = "Light";
 
         public static string Found(int shown, int all)
             => string.Create(CultureInfo.CurrentCulture, $"{(shown == all ? "" : $"{shown} of ")}{all} {(all == 1 ? "sheet" : "sheets")}");

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Foramen.Engine.Camera;
-using Foramen.Field.Bench;
-using Foramen.Field.Settings;
+using Foramen.Field.Units;
 
 namespace Foramen.Field.Texts;
 

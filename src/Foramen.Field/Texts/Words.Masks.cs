@@ -1,8 +1,7 @@
 using Foramen.Engine.Camera;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Print;
-using Foramen.Field.Bench;
-using Foramen.Field.Settings;
+using Foramen.Field.Units;
 
 namespace Foramen.Field.Texts;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using Foramen.Engine.Exposure;
-using Foramen.Field.Components;
-using Foramen.Field.Sheets.Motions;
 using Foramen.Field.Time;
+using Foramen.Field.Units;
+using Foramen.Journal.Kit;
 
 namespace Foramen.Field.Texts;
 

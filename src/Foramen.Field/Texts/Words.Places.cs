@@ -1,7 +1,7 @@
 using System.Globalization;
 using Foramen.Engine.Camera;
-using Foramen.Field.Components;
 using Foramen.Field.Time;
+using Foramen.Field.Units;
 
 namespace Foramen.Field.Texts;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
-using Foramen.Field.Settings;
-using Foramen.Field.Sheets.Process;
+using Foramen.Field.Units;
 using Foramen.Field.Time;
 using Foramen.Journal.Bodies;
 
@@ -72,13 +71,10 @@ public static partial class Words
 
         public static string NextSettings(BathKind next) => $"Set what comes next: {Name(next).ToLowerInvariant()}";
 
-        public static string Action(AgitationAction action) => action switch
-        {
-            AgitationAction.Move => "Rock it",
-            AgitationAction.Rest => "Let it stand",
-            AgitationAction.FreshWater => "Fresh water, rock it",
-            _ => "Drain, then move on",
-        };
+        public const string Move = "Rock it";
+        public const string Rest = "Let it stand";
+        public const string FreshWater = "Fresh water, rock it";
+        public const string Drain = "Drain, then move on";
 
         public static string Caution(BathKind bath) => bath switch
         {

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Foramen.Field.Storage;
 
 namespace Foramen.Field.Texts;
 
@@ -16,13 +15,10 @@ public static partial class Words
         public const string TryAgain = "Try again";
         public const string NotSaved = "Not saved.";
 
-        public static string Refused(StoreRefusal refusal) => refusal switch
-        {
-            StoreRefusal.Unavailable => "This browser keeps no data for this page (a private window, or storage switched off); open Foramen in an ordinary window.",
-            StoreRefusal.Full => "There is no room left on this device, so nothing was saved; make room and try again.",
-            StoreRefusal.Blocked => "Another tab holds an older version open; close the other tabs and try again.",
-            _ => "The browser could not save this; try again.",
-        };
+        public const string Unavailable = "This browser keeps no data for this page (a private window, or storage switched off); open Foramen in an ordinary window.";
+        public const string Full = "There is no room left on this device, so nothing was saved; make room and try again.";
+        public const string Blocked = "Another tab holds an older version open; close the other tabs and try again.";
+        public const string Failed = "The browser could not save this; try again.";
 
         public static string Room(double usedBytes, double quotaBytes) => string.Create(
             CultureInfo.CurrentCulture, $"{usedBytes / 1e6:0.#} MB of {quotaBytes / 1e6:0} MB in use.");

@@ -1,5 +1,4 @@
-using Foramen.Field.Bench.Strips.Scans;
-using Foramen.Field.Components;
+using Foramen.Field.Units;
 
 namespace Foramen.Field.Texts;
 
@@ -26,25 +25,18 @@ public static partial class Words
         public const string Keep = "Keep these densities";
         public const string KeepDetail = "What was read by eye stays";
 
-        public static string Mark(ScanMark mark) => mark switch
-        {
-            ScanMark.UpperLeast => "Corner 1",
-            ScanMark.UpperMost => "Corner 2",
-            ScanMark.LowerMost => "Corner 3",
-            ScanMark.LowerLeast => "Corner 4",
-            ScanMark.White => "White",
-            _ => "Black",
-        };
+        public const string White = "White";
+        public const string Black = "Black";
+        public const string TouchUpperLeast = "Touch the upper corner at patch 1, the one with the least light.";
+        public const string TouchLowerLeast = "Touch the lower corner at patch 1.";
+        public const string TouchWhite = "Touch paper white, or a light grey of known density.";
+        public const string TouchBlack = "Touch full black, or a dark grey of known density. It may be left out.";
 
-        public static string HowTo(ScanMark mark, int patches) => mark switch
-        {
-            ScanMark.UpperLeast => "Touch the upper corner at patch 1, the one with the least light.",
-            ScanMark.UpperMost => $"Touch the upper corner at patch {patches}, the one with the most light.",
-            ScanMark.LowerMost => $"Touch the lower corner at patch {patches}.",
-            ScanMark.LowerLeast => "Touch the lower corner at patch 1.",
-            ScanMark.White => "Touch paper white, or a light grey of known density.",
-            _ => "Touch full black, or a dark grey of known density. It may be left out.",
-        };
+        public static string Corner(int number) => $"Corner {number}";
+
+        public static string TouchUpperMost(int patches) => $"Touch the upper corner at patch {patches}, the one with the most light.";
+
+        public static string TouchLowerMost(int patches) => $"Touch the lower corner at patch {patches}.";
 
         public static string Density(double density) => NumberText.Show(density);
     }

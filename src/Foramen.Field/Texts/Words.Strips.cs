@@ -1,5 +1,5 @@
 using Foramen.Engine.Paper;
-using Foramen.Field.Components;
+using Foramen.Field.Units;
 using Foramen.Journal.Fold;
 
 namespace Foramen.Field.Texts;

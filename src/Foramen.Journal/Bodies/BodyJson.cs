@@ -4,20 +4,22 @@ using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using System.Text.Unicode;
 using Foramen.Engine.Quantities;
-using Foramen.Journal.Entries;
 
 namespace Foramen.Journal.Bodies;
 
 /// <summary>Bodies to and from JSON.</summary>
 public static class BodyJson
 {
+    /// <summary>Deepest nesting of a body.</summary>
+    public const int MaxDepth = 63;
+
     // Letters of any script stay readable in the file; only what could break a page or a line is escaped.
     private static readonly BodyJsonContext Context = new(new JsonSerializerOptions
     {
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
         DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
         RespectNullableAnnotations = true,
-        MaxDepth = Entry.MaxDepth,
+        MaxDepth = MaxDepth,
         Encoder = JavaScriptEncoder.Create(UnicodeRanges.All),
     });
 

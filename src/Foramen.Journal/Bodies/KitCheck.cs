@@ -103,7 +103,7 @@ internal static class KitCheck
     {
         const double MaxSeconds = 1e8;
         BodyCheck.Required(motion.Name, "the name of what moves");
-        OneOf(motion.How, "how it moves", "turns", "passes", "goesAway", "sways", "flows", "lamp");
+        OneOf(motion.How, "how it moves", [.. MotionHow.All]);
         Guard.Within(motion.Left, 0, 1, "the region's left edge");
         Guard.Within(motion.Top, 0, 1, "the region's upper edge");
         Guard.Within(motion.Width, 0, 1, "the region's width");

@@ -18,8 +18,8 @@ public sealed class Entry : IEquatable<Entry>
     /// <summary>Largest body, in bytes of UTF-8; with it a line of a journal file stays under 1 MiB.</summary>
     public const int MaxBodyBytes = 1_047_552;
 
-    /// <summary>Deepest nesting of a line of a journal file; a body may nest one less.</summary>
-    public const int MaxDepth = 64;
+    /// <summary>Deepest nesting of a line of a journal file: a body, and the line around it.</summary>
+    public const int MaxDepth = BodyJson.MaxDepth + 1;
 
     /// <summary>Largest sequence number: every whole number up to it is exact in any JSON reader.</summary>
     public const long MaxSequence = 9_007_199_254_740_991;
@@ -192,14 +192,14 @@ public sealed class Entry : IEquatable<Entry>
 
         try
         {
-            var reader = new Utf8JsonReader(bytes, new JsonReaderOptions { MaxDepth = MaxDepth - 1 });
+            var reader = new Utf8JsonReader(bytes, new JsonReaderOptions { MaxDepth = BodyJson.MaxDepth });
             while (reader.Read())
             {
             }
         }
         catch (JsonException e)
         {
-            throw new RefusalException($"The body is not JSON of at most {MaxDepth - 1} levels; the trouble is at byte {e.BytePositionInLine}.", e);
+            throw new RefusalException($"The body is not JSON of at most {BodyJson.MaxDepth} levels; the trouble is at byte {e.BytePositionInLine}.", e);
         }
     }
 

@@ -22,11 +22,11 @@ public static class MotionReading
 
     private static RegionMotion Motion(MotionDefinition definition) => definition.How switch
     {
-        "turns" => new WheelTurns { TurnTime = Seconds(definition.TurnSeconds, "the time of a turn"), Clockwise = definition.Anticlockwise is not true },
-        "sways" => new SwaysInPlace { ReachOfWidth = Said(definition.ReachOfWidth, "how far it sways"), Period = Seconds(definition.SwingSeconds, "the time of a swing") },
-        "flows" => new FlowsThrough { Crossing = Seconds(definition.CrossingSeconds, "the time to drift through"), Upright = definition.Upright is true },
-        "goesAway" => new GoesAway(),
-        "passes" => new PassesThrough(new Passers
+        MotionHow.Turns => new WheelTurns { TurnTime = Seconds(definition.TurnSeconds, "the time of a turn"), Clockwise = definition.Anticlockwise is not true },
+        MotionHow.Sways => new SwaysInPlace { ReachOfWidth = Said(definition.ReachOfWidth, "how far it sways"), Period = Seconds(definition.SwingSeconds, "the time of a swing") },
+        MotionHow.Flows => new FlowsThrough { Crossing = Seconds(definition.CrossingSeconds, "the time to drift through"), Upright = definition.Upright is true },
+        MotionHow.GoesAway => new GoesAway(),
+        MotionHow.Passes => new PassesThrough(new Passers
         {
             Width = Length.FromMetres(Said(definition.WidthMetres, "the width of what passes")),
             Speed = Speed(definition),
@@ -34,7 +34,7 @@ public static class MotionReading
             LuminanceRatio = Said(definition.LuminanceRatio, "the luminance against the background"),
             Number = definition.Number ?? 1,
         }),
-        "lamp" => new LampPasses(new PassingLamp
+        MotionHow.Lamp => new LampPasses(new PassingLamp
         {
             Intensity = LuminousIntensity.FromCandelas(Said(definition.Candelas, "the lamp’s light")),
             Speed = Speed(definition),

@@ -2,6 +2,7 @@ using System.Globalization;
 using Bunit;
 using Foramen.Field.Components;
 using Foramen.Field.Texts;
+using Foramen.Field.Units;
 
 namespace Foramen.Field.Tests.Texts;
 

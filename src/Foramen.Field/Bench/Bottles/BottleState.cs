@@ -1,9 +1,9 @@
 using Foramen.Engine.Bath;
 using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
-using Foramen.Field.Settings;
 using Foramen.Field.Storage;
 using Foramen.Field.Time;
+using Foramen.Field.Units;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Bottles;

@@ -1,7 +1,7 @@
 using Foramen.Engine.Bath;
 using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
-using Foramen.Field.Settings;
+using Foramen.Field.Units;
 
 namespace Foramen.Field.Bench.Bottles;
 

@@ -1,9 +1,8 @@
 using Foramen.Engine.Camera;
 using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
-using Foramen.Field.Settings;
-using Foramen.Field.Sheets.Frame;
 using Foramen.Field.Storage;
+using Foramen.Field.Units;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Kit;

@@ -1,4 +1,5 @@
 using Foramen.Field.Components;
+using Foramen.Field.Units;
 using Foramen.Journal.Bodies;
 
 namespace Foramen.Field.Bench.Strips;

@@ -1,8 +1,6 @@
 using Foramen.Engine.Exposure;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
-using Foramen.Field.Sheets.Motions;
-using Foramen.Field.Shell;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;

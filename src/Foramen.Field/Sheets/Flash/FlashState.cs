@@ -1,8 +1,7 @@
 using Foramen.Engine.Light;
 using Foramen.Engine.Quantities;
-using Foramen.Field.Shell;
-using Foramen.Field.Texts;
 using Foramen.Journal.Bodies;
+using Foramen.Journal.Fold;
 
 namespace Foramen.Field.Sheets.Flash;
 
@@ -50,7 +49,7 @@ public sealed class FlashState(SheetState sheet)
     {
         Sheet = sheet.Id,
         PlannedSeconds = Plan!.FlashSeconds,
-        PointedAt = Words.Flash.Target(target),
+        PointedAt = FlashTargetText.NameOf(target),
     });
 
     /// <summary>Writes that the hole was covered, now, or when the planned time was over.</summary>

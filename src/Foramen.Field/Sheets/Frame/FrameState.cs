@@ -2,11 +2,10 @@ using Foramen.Engine.Camera;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 using Foramen.Exif;
-using Foramen.Field.Components;
-using Foramen.Field.Settings;
 using Foramen.Field.Sheets.Motions;
 using Foramen.Field.Storage;
 using Foramen.Field.Texts;
+using Foramen.Field.Units;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Kit;
 

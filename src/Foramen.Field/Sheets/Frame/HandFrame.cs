@@ -1,8 +1,8 @@
 using Foramen.Engine.Camera;
 using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
-using Foramen.Field.Settings;
 using Foramen.Field.Texts;
+using Foramen.Field.Units;
 using Foramen.Journal.Bodies;
 
 namespace Foramen.Field.Sheets.Frame;

@@ -1,9 +1,9 @@
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 using Foramen.Field.Components;
-using Foramen.Field.Settings;
 using Foramen.Field.Sheets.Frame;
 using Foramen.Field.Texts;
+using Foramen.Field.Units;
 using Foramen.Journal;
 using Foramen.Journal.Kit;
 

@@ -1,6 +1,5 @@
 using Foramen.Engine.Bath;
 using Foramen.Engine.Quantities;
-using Foramen.Field.Shell;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Bottles;

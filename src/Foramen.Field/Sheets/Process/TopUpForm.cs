@@ -1,6 +1,7 @@
 using Foramen.Engine.Bath;
 using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
+using Foramen.Field.Units;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Bottles;
 

@@ -1,8 +1,8 @@
 using Bunit;
 using Foramen.Field.Bench;
 using Foramen.Field.Bench.Bottles;
-using Foramen.Field.Settings;
 using Foramen.Field.Tests.TestKit;
+using Foramen.Field.Units;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Microsoft.AspNetCore.Components;

@@ -1,7 +1,7 @@
 using Bunit;
 using Foramen.Field.Bench.Kits;
-using Foramen.Field.Settings;
 using Foramen.Field.Tests.TestKit;
+using Foramen.Field.Units;
 
 namespace Foramen.Field.Tests.Bench.Kits;
 

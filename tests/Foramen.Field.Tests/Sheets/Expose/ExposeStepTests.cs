@@ -55,7 +55,7 @@ public sealed class ExposeStepTests : IDisposable
     {
         var page = await ShowAsync(60);
         await page.Find(".thumb button").ClickAsync(new());
-        var updates = new Foramen.Field.Shell.Updates(field.Platform, field.Session);
+        var updates = new Foramen.Field.Versions.Updates(field.Platform, field.Session);
         await updates.WatchAsync();
         field.Platform.OnState!("update");
         updates.Start();

@@ -1,9 +1,9 @@
 using Foramen.Engine.Quantities;
-using Foramen.Field.Settings;
 using Foramen.Field.Sheets;
 using Foramen.Field.Sheets.Frame;
 using Foramen.Field.Storage;
 using Foramen.Field.Tests.TestKit;
+using Foramen.Field.Units;
 using Foramen.Journal.Bodies;
 
 namespace Foramen.Field.Tests.Sheets.Frame;

@@ -1,8 +1,8 @@
 using Foramen.Engine.Scene;
-using Foramen.Field.Settings;
 using Foramen.Field.Sheets.Frame;
 using Foramen.Field.Sheets.Motions;
 using Foramen.Field.Texts;
+using Foramen.Field.Units;
 using Foramen.Journal.Kit;
 
 namespace Foramen.Field.Tests.Sheets.Motions;

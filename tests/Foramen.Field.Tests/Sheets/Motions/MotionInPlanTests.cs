@@ -1,7 +1,6 @@
 using Foramen.Field.Learning;
 using Foramen.Field.Sheets;
 using Foramen.Field.Sheets.Expose;
-using Foramen.Field.Sheets.Motions;
 using Foramen.Field.Sheets.Plan;
 using Foramen.Field.Tests.TestKit;
 using Foramen.Journal;

@@ -4,6 +4,7 @@ using Foramen.Engine.Quantities;
 using Foramen.Field.Components;
 using Foramen.Field.Storage;
 using Foramen.Field.Texts;
+using Foramen.Field.Units;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;

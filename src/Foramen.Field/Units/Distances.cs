@@ -1,7 +1,4 @@
-using Foramen.Field.Components;
-using Foramen.Field.Settings;
-
-namespace Foramen.Field.Sheets.Frame;
+namespace Foramen.Field.Units;
 
 /// <summary>Distances outdoors, kept in metres and shown in the user's units. 1 ft = 0.3048 m exactly.</summary>
 public static class Distances

@@ -1,7 +1,7 @@
 using Foramen.Engine.Quantities;
-using Foramen.Field.Components;
+using Foramen.Field.Units;
 
-namespace Foramen.Field.Tests.Components;
+namespace Foramen.Field.Tests.Units;
 
 public sealed class NumberTextTests
 {

@@ -1,6 +1,4 @@
-using Foramen.Journal.Fold;
-
-namespace Foramen.Field.Shell;
+namespace Foramen.Journal.Fold;
 
 /// <summary>What is under way on a sheet and must not be disturbed.</summary>
 public static class Running

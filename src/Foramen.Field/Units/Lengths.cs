@@ -1,7 +1,4 @@
-using Foramen.Field.Components;
-using Foramen.Field.Settings;
-
-namespace Foramen.Field.Bench;
+namespace Foramen.Field.Units;
 
 /// <summary>Lengths of gear, kept in millimetres and shown in the user's units. 1 in = 25.4 mm exactly.</summary>
 public static class Lengths

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Foramen.Engine.Quantities;
 
-namespace Foramen.Field.Components;
+namespace Foramen.Field.Units;
 
 /// <summary>Numbers as people type and read them: point or comma for the decimals, a typographic minus allowed.</summary>
 public static class NumberText

@@ -1,4 +1,4 @@
-namespace Foramen.Field.Settings;
+namespace Foramen.Field.Units;
 
 /// <summary>How lengths and temperatures are written and read.</summary>
 public enum UnitSystem

@@ -1,7 +1,8 @@
 using Foramen.Field.Device;
 using Foramen.Field.Storage;
+using Foramen.Journal.Fold;
 
-namespace Foramen.Field.Shell;
+namespace Foramen.Field.Versions;
 
 /// <summary>New versions of the app: announced, and started only on request and never while a sheet is running.</summary>
 public sealed class Updates(IPlatform platform, JournalSession session)
