@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
-using Foramen.Cli.Options;
 using Foramen.Cli.Journals;
+using Foramen.Cli.Options;
 using Foramen.Cli.Output;
 using Foramen.Engine.Learning;
 using Foramen.Journal;

@@ -1,6 +1,6 @@
 using System.Globalization;
-using Foramen.Field.Units;
 using Foramen.Field.Time;
+using Foramen.Field.Units;
 using Foramen.Journal.Bodies;
 
 namespace Foramen.Field.Texts;
