@@ -6,7 +6,7 @@ namespace Foramen.Engine.Camera;
 /// <summary>A camera set up at a place: where its axis points and how the sheet stands. Immutable.</summary>
 public sealed class FrameAim
 {
-    /// <summary>Within this of the picture's edge a place counts as in it: half the sun's disc and a little for aiming.</summary>
+    /// <summary>Within this of the picture's edge a place counts as in it: half the sun's disc and a little for aiming. A degree as it lies on the axis; 39° off it is 0.6° of sky.</summary>
     public const double UsualMarginDegrees = 1;
 
     // What is behind the camera is this far from the picture.

@@ -35,8 +35,9 @@ public static class WindowFinder
         var leastCosine = Math.Sin(wish.LeastRaking.Radians);
         double Height(SkyPosition sun, double aboveAir)
         {
-            // Only the sign counts and that it is smooth; the cheapest questions come first, and the first no is the answer.
-            var height = double.PositiveInfinity;
+            // Only the sign counts and that it is smooth; the cheapest questions come first, and the first no is the answer. By night nothing is worth
+            // being there for, unless a longest exposure says how dark it may be.
+            var height = least > 0 ? double.PositiveInfinity : sun.Elevation.Degrees;
             var clear = double.NaN;
             if (wish.SunOnFacade)
             {
@@ -67,7 +68,7 @@ public static class WindowFinder
                 height = Math.Min(height, Math.Clamp(10 * Math.Log2(light!.Lux(sun, aboveAir, shaded) / least), -100, 100));
             }
 
-            return double.IsPositiveInfinity(height) ? sun.Elevation.Degrees : height;
+            return height;
         }
 
         var lowest = wish.SunOnFacade || least <= 0 ? -1.5 : DarkestDegrees;
