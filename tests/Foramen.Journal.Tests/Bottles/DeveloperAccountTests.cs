@@ -123,6 +123,99 @@ public class DeveloperAccountTests
         Assert.Empty(account.Remarks);
     }
 
+    // Device and page speak in the largest unit that is not clumsy: minutes up to an hour and a half, hours up to two days.
+    [Theory]
+    [InlineData(60, "1 min")]
+    [InlineData(89 * 60, "89 min")]
+    [InlineData(90 * 60, "1.5 h")]
+    [InlineData(36 * 3600, "36 h")]
+    [InlineData(48 * 3600, "2 days")]
+    [InlineData(84 * 3600, "3.5 days")]
+    public void A_clock_that_is_early_is_said_in_fitting_units(int seconds, string said)
+    {
+        var ledger = Ledger.Of(EntrySet.Of(Phoned((0, Mixed), (400_000, ToppedUp(0, 0)))));
+        var account = DeveloperAccount.Of(ledger, ledger.Bottles.Find(BottleId)!, Noon.AddSeconds(400_000 - seconds));
+        Assert.Contains($"shows {said} before the last thing", account.ClockDoubt, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_clock_that_went_back_by_a_minute_is_doubted_and_one_that_stands_at_the_last_thing_is_not()
+    {
+        var ledger = Ledger.Of(EntrySet.Of(Phoned((0, Mixed), (3600, ToppedUp(0, 0)), (3540, ToppedUp(0, 0)))));
+        var account = DeveloperAccount.Of(ledger, ledger.Bottles.Find(BottleId)!, Noon.AddSeconds(3540));
+        Assert.Contains("went back by 1 min or more", account.ClockDoubt, StringComparison.Ordinal);
+        Assert.False(account.IsBeforeTheLast);
+    }
+
+    // Mixed an hour before it was written down; what was said late does not make time run twice: two hours are two hours.
+    [Fact]
+    public void What_is_written_down_late_happened_when_it_happened()
+    {
+        Assert.Equal(3600, AccountAt(Noon, [Mixed with { SecondsAgo = 3600 }]).Now.Age.Seconds, 1e-6);
+        var read = new BottleWarmthRead { Bottle = BottleId, TemperatureCelsius = 26, SecondsAgo = 1800 };
+        foreach (var written in new[] { 3600.0, 3660 })
+        {
+            var ledger = Ledger.Of(EntrySet.Of(Phoned((0, Mixed), (3600, ToppedUp(0, 0)), (written, read))));
+            var account = DeveloperAccount.Of(ledger, ledger.Bottles.Find(BottleId)!, Noon.AddHours(2));
+            Assert.Equal(7200, account.Now.Age.Seconds, 1e-6);
+            Assert.Equal((26, Noon.AddSeconds(written - 1800)), (account.Temperature.Celsius, account.TemperatureAt));
+            Assert.Null(account.ClockDoubt);
+        }
+    }
+
+    [Fact]
+    public void It_is_as_warm_as_when_it_was_mixed_until_a_sheet_says_otherwise()
+    {
+        var mixed = AccountAt(Noon, [Mixed with { TemperatureCelsius = 25 }]);
+        Assert.Equal((25, Noon), (mixed.Temperature.Celsius, mixed.TemperatureAt));
+        var unread = AccountAt(Noon, [Mixed with { TemperatureCelsius = null }]);
+        Assert.Equal((20, (DateTimeOffset?)null), (unread.Temperature.Celsius, unread.TemperatureAt));
+        // The sheet is developed in the fourth entry, three minutes after noon.
+        var used = Account([Square, Mixed with { TemperatureCelsius = 25 }, .. Through(1)]);
+        Assert.Equal((20, Noon.AddMinutes(3)), (used.Temperature.Celsius, used.TemperatureAt));
+    }
+
+    [Fact]
+    public void A_colour_stands_until_another_is_noted()
+    {
+        DevelopedIn Noted(int sheet, DeveloperColour? colour) => new() { Sheet = Id(sheet), Bottle = BottleId, TemperatureCelsius = 20, Colour = colour };
+        Assert.Null(Account([Mixed, Noted(1, null)]).Colour);
+        Assert.Equal(DeveloperColour.Straw, Account([Mixed, Noted(1, DeveloperColour.Straw), Noted(2, null)]).Colour);
+        Assert.Equal(DeveloperColour.Amber, Account([Mixed, Noted(1, DeveloperColour.Straw), Noted(2, DeveloperColour.Amber)]).Colour);
+    }
+
+    // 60 of 300 ml replaced by developer of half strength: 0.8·1 + 0.2·0.5 = 0.9; by working strength it stays 1.
+    [Theory]
+    [InlineData(0.5, 0.9)]
+    [InlineData(0.0, 0.8)]
+    [InlineData(null, 1.0)]
+    public void Weak_developer_weakens(double? strength, double activity)
+        => Assert.Equal(activity, Account([Mixed, ToppedUp(60, 60) with { Strength = strength }]).Now.Activity.Middle, 1e-12);
+
+    // 120 ml cover a sheet that takes 100 ml, but not one that takes the usual 150.
+    [Fact]
+    public void What_covers_a_sheet_is_as_said_or_else_150_ml()
+    {
+        Assert.Equal(100, Account([Mixed with { VolumeMillilitres = 120 }]).Now.Covering.Millilitres);
+        Assert.Equal(150, Account([Mixed with { CoveringMillilitres = null }]).Now.Covering.Millilitres);
+        Assert.Throws<RefusalException>(() => Account([Mixed with { VolumeMillilitres = 120, CoveringMillilitres = null }]));
+    }
+
+    // Before the first sheet: one of the camera's, at the developer's own density, a tenth of the bottle after it. Then the mean of its sheets:
+    // densities 0.4 and 1.2, 2 and 4 ml lost, 20 and 40 ml fresh.
+    [Fact]
+    public void A_habit_is_assumed_before_the_first_sheet_and_its_own_mean_after_it()
+    {
+        var fresh = Account([Square, Mixed with { CapacityMillilitres = 500 }]).Habit;
+        Assert.Equal((0.01, 1.5, 50), (Math.Round(fresh.Area.SquareMetres, 12), fresh.Lost.Millilitres, Math.Round(fresh.Fresh.Millilitres, 9)));
+        Assert.Equal(0.7, fresh.MeanDensity.Value);
+        Assert.Equal(0.102 * 0.127, Account([Mixed]).Habit.Area.SquareMetres, 1e-12);
+        var used = Account([Square, Mixed, .. Through(1, 0.4, 2), ToppedUp(18, 20), .. Through(2, 1.2, 4), ToppedUp(36, 40)]).Habit;
+        Assert.Equal((3.0, 30.0), (used.Lost.Millilitres, used.Fresh.Millilitres));
+        Assert.Equal(0.8, used.MeanDensity.Value, 1e-9);
+        Assert.Equal(0.01, used.Area.SquareMetres, 1e-12);
+    }
+
     [Fact]
     public void A_bottle_mixed_in_a_way_that_cannot_be_is_refused()
     {

@@ -124,6 +124,97 @@ public class EntrySetTests
         Assert.Equal(0, set.LastSequenceOf(Desk));
     }
 
+    // docs/journal-format.md: effective instant, device, number, id, in this order.
+    [Fact]
+    public void Entries_stand_by_instant_then_device_then_number_then_id()
+    {
+        EntryOrder[] rising =
+        [
+            new(1, Phone, 9, Id(9)), new(2, Desk, 9, Id(9)), new(2, Phone, 1, Id(9)), new(2, Phone, 2, Id(1)), new(2, Phone, 2, Id(2)),
+        ];
+        for (var i = 0; i < rising.Length; i++)
+        {
+            for (var j = 0; j < rising.Length; j++)
+            {
+                Assert.Equal(i.CompareTo(j), Math.Sign(rising[i].CompareTo(rising[j])));
+                Assert.Equal((i < j, i <= j, i > j, i >= j), (rising[i] < rising[j], rising[i] <= rising[j], rising[i] > rising[j], rising[i] >= rising[j]));
+            }
+        }
+    }
+
+    [Fact]
+    public void What_cannot_all_be_right_is_said_in_order_and_in_words()
+    {
+        Entry[] versions = [.. new[] { 0, 1, 2 }.Select(seconds => By(Phone, 1, seconds, new HoleOpened { Sheet = Sheet }, id: 5))];
+        var set = EntrySet.Of(
+        [
+            .. versions,
+            By(Phone, 2, 9, new HoleClosed { Sheet = Sheet }, id: 8),
+            By(Phone, 2, 9, new HoleClosed { Sheet = Sheet }, id: 7),
+            By(Desk, 3, 9, new HoleClosed { Sheet = Sheet }, id: 10),
+            By(Desk, 3, 9, new HoleClosed { Sheet = Sheet }, id: 9),
+            By(Desk, 2, 9, new HoleClosed { Sheet = Sheet }, id: 12),
+            By(Desk, 2, 9, new HoleClosed { Sheet = Sheet }, id: 11),
+        ]);
+        Assert.Equal(
+            [
+                $"Entry {Id(5)} exists in 3 versions; the first by hash counts, and all are kept.",
+                "Device desk used its number 2 more than once; it was probably copied or restored.",
+                "Device desk used its number 3 more than once; it was probably copied or restored.",
+                "Device phone used its number 2 more than once; it was probably copied or restored.",
+            ],
+            set.Conflicts.Select(conflict => conflict.Sentence));
+        Assert.Equal(versions.OrderBy(entry => entry.Hash, StringComparer.Ordinal), set.Conflicts[0].Entries);
+        Assert.Equal([Id(11), Id(12)], set.Conflicts[1].Entries.Select(entry => entry.Id));
+    }
+
+    // A copy without its places is no rival: the full entry counts, whichever hash is smaller, and nothing is wrong.
+    [Fact]
+    public void A_shortened_copy_gives_way_to_the_entry_itself_without_a_conflict()
+    {
+        for (var i = 0; i < 8; i++)
+        {
+            var full = Entry.CreateRaw(Id(5), Phone, 1, Noon, "a.b", 1, $$"""{"n":{{i}}}""");
+            var copy = Entry.CreateRaw(Id(5), Phone, 1, Noon, "a.b", 1, "{}", full.Hash);
+            foreach (var set in new[] { EntrySet.Of([full, copy]), EntrySet.Of([copy, full]) })
+            {
+                Assert.Equal(full, set.Find(Id(5)));
+                Assert.True(set.Contains(copy));
+                Assert.Empty(set.Conflicts);
+            }
+
+            // Without the entry itself the copy is all there is.
+            Assert.Equal(copy, EntrySet.Of([copy]).Find(Id(5)));
+        }
+    }
+
+    [Fact]
+    public void A_number_of_an_entry_that_does_not_count_is_used_all_the_same()
+    {
+        var versions = new[] { By(Phone, 4, 0, new HoleOpened { Sheet = Sheet }, id: 5), By(Phone, 7, 0, new HoleOpened { Sheet = Sheet }, id: 5) };
+        Assert.Equal(7, EntrySet.Of(versions).LastSequenceOf(Phone));
+        Assert.Equal(7, EntrySet.Of(versions.Reverse()).LastSequenceOf(Phone));
+        Assert.Equal(0, EntrySet.Of(versions).LastSequenceOf(Desk));
+        Assert.False(EntrySet.Of(versions).Contains(By(Phone, 8, 0, new HoleOpened { Sheet = Sheet }, id: 5)));
+        Assert.False(EntrySet.Of(versions).Contains(By(Phone, 4, 0, new HoleOpened { Sheet = Sheet }, id: 6)));
+    }
+
+    // A phone that was copied at its second entry: both seconds take the later of their instants, so that neither depends on the other's id.
+    [Fact]
+    public void Entries_that_share_a_number_share_the_later_instant()
+    {
+        var set = EntrySet.Of(
+        [
+            By(Phone, 2, 20, new HoleOpened { Sheet = Sheet }, id: 6),
+            By(Phone, 2, 60, new HoleOpened { Sheet = Sheet }, id: 7),
+            By(Phone, 2, 10, new HoleOpened { Sheet = Sheet }, id: 5),
+            By(Phone, 1, 5, new HoleOpened { Sheet = Sheet }, id: 9),
+        ]);
+        Assert.Equal([(Id(9), 5), (Id(5), 60), (Id(6), 60), (Id(7), 60)],
+            set.InOrder.Select(item => (item.Entry.Id, (int)((item.Order.EffectiveUnixMilliseconds - Noon.ToUnixTimeMilliseconds()) / 1000))));
+        Assert.Empty(EntrySet.Empty.InOrder);
+    }
+
     /// <summary>The history spread over up to four sets in any order, much of it twice, joined in any tree.</summary>
     internal static EntrySet Merged(Entry[] history, int seed)
     {

@@ -66,6 +66,52 @@ public class EntryTests
         Assert.Throws<RefusalException>(() => DeviceId.Parse("my phone"));
     }
 
+    // The ends that docs/journal-format.md allows, and the sentences beyond them.
+    [Fact]
+    public void The_ends_of_the_bounds_are_within_them()
+    {
+        var kind = new string('k', 64);
+        Assert.Equal(kind, Entry.CreateRaw(Id(1), Phone, 1, Noon, kind, 1, "{}").Kind);
+        Assert.False(Entry.IsKind(kind + "k"));
+        Assert.All(["a", "A.b-9", "hole.opened"], text => Assert.True(Entry.IsKind(text)));
+        Assert.All(["", "a_b", "a/b", "ä"], text => Assert.False(Entry.IsKind(text)));
+        Assert.Equal(9_007_199_254_740_991, Entry.CreateRaw(Id(1), Phone, 9_007_199_254_740_991, Noon, "a.b", 1, "{}").Sequence);
+        Assert.Throws<RefusalException>(() => Entry.CreateRaw(Id(1), Phone, 9_007_199_254_740_992, Noon, "a.b", 1, "{}"));
+        var body = "{\"a\":\"" + new string('x', Entry.MaxBodyBytes - 8) + "\"}";
+        Assert.Equal(body, Raw(body).Body);
+        Assert.Throws<RefusalException>(() => Raw(body.Replace(":", ": ", StringComparison.Ordinal)));
+        Assert.Throws<RefusalException>(() => Raw("{\"a\":\r1}"));
+    }
+
+    [Fact]
+    public void Instants_are_those_of_1970_to_2199()
+    {
+        DateTimeOffset first = new(1970, 1, 1, 0, 0, 0, TimeSpan.Zero), last = new(2199, 12, 31, 23, 59, 59, TimeSpan.Zero);
+        Assert.Equal(first, At(first).At);
+        Assert.Equal(last, At(last).At);
+        Assert.Throws<RefusalException>(() => At(first.AddMilliseconds(-1)));
+        Assert.Throws<RefusalException>(() => At(last.AddSeconds(1)));
+
+        static Entry At(DateTimeOffset at) => Entry.CreateRaw(Id(1), Phone, 1, at, "a.b", 1, "{}");
+    }
+
+    [Fact]
+    public void A_typed_body_out_of_its_range_makes_no_entry()
+        => Assert.Throws<RefusalException>(() => By(Phone, 1, 0, new HoleOpened { Sheet = Id(9), SecondsAgo = -1 }));
+
+    [Fact]
+    public void An_entry_is_itself_by_its_hash()
+    {
+        var entry = Raw("{}");
+        Assert.True(entry.IsIntact());
+        Assert.True(entry.Equals((object)Raw("{}")));
+        Assert.False(entry.Equals((object?)null));
+        Assert.False(entry.Equals(null));
+        Assert.False(entry.Equals((object)"{}"));
+        Assert.Equal(entry.GetHashCode(), Raw("{}").GetHashCode());
+        Assert.Equal($"a.b phone#1 {Id(1)}", entry.ToString());
+    }
+
     [Fact]
     public void Anything_that_differs_changes_the_hash()
     {

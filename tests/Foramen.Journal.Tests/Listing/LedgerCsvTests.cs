@@ -51,6 +51,22 @@ public sealed class LedgerCsvTests
     public void A_name_is_never_a_formula(string name)
         => Assert.Equal("'" + name, Assert.Single(Read(LedgerCsv.Write([new LedgerRow { Sheet = default, Number = 1, Name = name }])))["name"]);
 
+    // Written out by hand from RFC 4180: quotes only where a comma, a quote or a line break asks for them, and lines that end in CR LF.
+    [Fact]
+    public void The_file_is_as_its_format_says_to_the_byte()
+    {
+        var row = new LedgerRow
+        {
+            Sheet = Ulid.Parse("01KQPP9PE0000000000000000R"), Number = 12, Outing = "May, 3", Place = "basin", Camera = "\tbox", Paper = "=1", Light = "noon",
+            FlashSeconds = 0.12345, Odds = 1, Keeper = true, Note = "a \"b\"",
+        };
+        Assert.Equal(
+            "number,sheet,name,loadedAt,outing,place,camera,paper,light,plannedSeconds,flashSeconds,odds,openSeconds,keeper,lighterByStops,causes,note\r\n"
+            + "12,01KQPP9PE0000000000000000R,,,\"May, 3\",basin,'\tbox,'=1,noon,,0.1235,1,,yes,,,\"a \"\"b\"\"\"\r\n"
+            + "1,01KQPP9PE0000000000000000R,\"'\rx\",,,,,,,,,,,,,,\r\n",
+            System.Text.Encoding.UTF8.GetString(LedgerCsv.Write([row, new LedgerRow { Sheet = row.Sheet, Number = 1, Name = "\rx" }])));
+    }
+
     [Fact]
     public void Every_sheet_of_a_ledger_is_a_row_whatever_the_culture()
     {
