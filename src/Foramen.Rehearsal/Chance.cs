@@ -4,7 +4,7 @@ namespace Foramen.Rehearsal;
 /// Chance that is the same on every machine and in every version: SplitMix64 (Steele, Lea and Flood, OOPSLA 2014) on a seed made of numbers, so that
 /// each world, and each sheet in it, draws from its own stream whatever was drawn elsewhere.
 /// </summary>
-public sealed class Chance
+public class Chance
 {
     private ulong state;
 
@@ -18,7 +18,7 @@ public sealed class Chance
     }
 
     /// <summary>Evenly from 0 to 1, without 1.</summary>
-    public double Even()
+    public virtual double Even()
     {
         state += 0x9E3779B97F4A7C15;
         return (Mix(state) >> 11) * (1.0 / (1UL << 53));
@@ -34,7 +34,12 @@ public sealed class Chance
     public bool Happens(double probability) => Even() < probability;
 
     /// <summary>A normal number of mean zero (Box and Muller, Ann. Math. Stat. 29, 610, 1958).</summary>
-    public double Normal(double spread) => spread * Math.Sqrt(-2 * Math.Log(1 - Even())) * Math.Cos(2 * Math.PI * Even());
+    public virtual double Normal(double spread) => spread * Math.Sqrt(-2 * Math.Log(1 - Even())) * Math.Cos(2 * Math.PI * Even());
+
+    /// <summary>Says that another part of a whole is drawn from here on. Where chance is a stream it just goes on.</summary>
+    internal virtual void Begin(WorldPart part)
+    {
+    }
 
     private static ulong Mix(ulong z)
     {
