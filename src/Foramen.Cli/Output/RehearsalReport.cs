@@ -16,4 +16,7 @@ internal sealed record RehearsalReport
 
     /// <summary>Part of the way from the rule of thumb to the oracle that Foramen came, over sheets 6 on; null unless all three were played.</summary>
     public double? GapClosed { get; init; }
+
+    /// <summary>The same of the insider, who knows how worlds are made; null unless played with them.</summary>
+    public double? InsiderGapClosed { get; init; }
 }

@@ -18,12 +18,14 @@ internal static class RehearseVerb
         ("rule-of-thumb", Policy.RuleOfThumb),
         ("foramen", Policy.Foramen),
         ("oracle", Policy.Oracle),
+        ("insider", Policy.Insider),
     ];
 
     public static Command Create(Page page, TextWriter errors)
     {
         var seed = new Option<long>("--seed") { Description = "Where the worlds come from; the same seed gives the same outings.", DefaultValueFactory = _ => 1 };
-        var policy = new Option<string?>("--policy") { Description = "rule-of-thumb, foramen, oracle or all; all where nothing is said.", HelpName = "POLICY" };
+        var policy = new Option<string?>("--policy") { Description = "rule-of-thumb, foramen, oracle, insider, or all, which is the first three; all where nothing is said.", HelpName = "POLICY" };
+        var insider = new Option<bool>("--with-insider") { Description = "With all, the insider too: who knows how worlds are made. Takes some seconds for each world." };
         var sheets = new Option<int>("--sheets") { Description = "Sheets in each outing, 1 to 200.", DefaultValueFactory = _ => 20 };
         var worlds = new Option<int>("--worlds") { Description = "How many worlds, 1 to 100000.", DefaultValueFactory = _ => 100 };
         var family = new Option<string?>("--family") { Description = "usual, or held-out: worlds of other models, which were not looked at while the advice was built.", HelpName = "FAMILY" };
@@ -43,7 +45,7 @@ internal static class RehearseVerb
               my-world | foramen rehearse --world stdio --policy foramen --worlds 3
             """)
         {
-            seed, policy, sheets, worlds, family, photographer, world, table, json,
+            seed, policy, insider, sheets, worlds, family, photographer, world, table, json,
         };
         verb.SetAction((parsed, cancellation) => Task.Run(
             () =>
@@ -53,7 +55,7 @@ internal static class RehearseVerb
                 var from = FamilyOf(parsed.GetValue(family));
                 var outside = IsOutside(parsed.GetValue(photographer), "--photographer");
                 var outsideWorld = IsOutside(parsed.GetValue(world), "--world");
-                var chosen = PoliciesOf(parsed.GetValue(policy), outside, outsideWorld);
+                var chosen = PoliciesOf(parsed.GetValue(policy), parsed.GetValue(insider), outside, outsideWorld);
                 var target = parsed.GetValue(table);
                 if (target is not null && !Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(target))))
                 {
@@ -78,7 +80,8 @@ internal static class RehearseVerb
                     Sheets = each,
                     Family = outsideWorld ? "outside" : from == WorldFamily.HeldOut ? "heldOut" : "usual",
                     Policies = [.. scores.Select(PolicyReport.Of)],
-                    GapClosed = GapOf(scores),
+                    GapClosed = GapOf(scores, "foramen"),
+                    InsiderGapClosed = GapOf(scores, "insider"),
                 };
 
                 // Lines to and from outside have standard output to themselves.
@@ -109,8 +112,13 @@ internal static class RehearseVerb
         _ => throw new RefusalException($"{option} is \"{text}\"; it should be stdio, or be left out."),
     };
 
-    private static List<(string Word, Policy? Policy)> PoliciesOf(string? text, bool outside, bool outsideWorld)
+    private static List<(string Word, Policy? Policy)> PoliciesOf(string? text, bool withInsider, bool outside, bool outsideWorld)
     {
+        if (withInsider && (outside || outsideWorld || text is not (null or "all")))
+        {
+            throw new RefusalException("--with-insider goes with all policies in worlds of our own; leave it out, or say --policy all.");
+        }
+
         if (outside)
         {
             return text is null ? [("outside", null)] : throw new RefusalException("A photographer outside and a --policy were both given; leave one out.");
@@ -120,19 +128,24 @@ internal static class RehearseVerb
         {
             return outsideWorld
                 ? throw new RefusalException("A world outside is played by one policy; say --policy rule-of-thumb, foramen or oracle.")
-                : [.. Policies.Select(pair => (pair.Word, (Policy?)pair.Policy))];
+                : [.. Policies.Where(pair => withInsider || pair.Policy != Policy.Insider).Select(pair => (pair.Word, (Policy?)pair.Policy))];
         }
 
         var known = Array.Find(Policies, pair => pair.Word == text);
+        if (known.Policy == Policy.Insider && outsideWorld)
+        {
+            throw new RefusalException("Nobody here knows how worlds outside are made, so the policy insider cannot be played in one; say --policy rule-of-thumb, foramen or oracle.");
+        }
+
         return known.Word is null
-            ? throw new RefusalException($"The policy \"{text}\" is not known; it should be rule-of-thumb, foramen, oracle or all.")
+            ? throw new RefusalException($"The policy \"{text}\" is not known; it should be rule-of-thumb, foramen, oracle, insider or all.")
             : [(known.Word, known.Policy)];
     }
 
-    private static double? GapOf(List<RehearsalScore> scores)
+    private static double? GapOf(List<RehearsalScore> scores, string who)
     {
         Probability? Of(string word) => scores.Find(score => score.Policy == word)?.Keepers;
-        return Of("rule-of-thumb") is { } from && Of("oracle") is { } to && Of("foramen") is { } reached ? RehearsalScore.GapClosed(from, to, reached) : null;
+        return Of("rule-of-thumb") is { } from && Of("oracle") is { } to && Of(who) is { } reached ? RehearsalScore.GapClosed(from, to, reached) : null;
     }
 
     private static IEnumerable<IReadOnlyList<string>> Rows(RehearsalReport report) => report.Policies.Select(policy => (IReadOnlyList<string>)
@@ -159,6 +172,11 @@ internal static class RehearseVerb
         {
             page.Line(FormattableString.Invariant($"Foramen's advice closes {gap * 100:0} % of the gap from the rule of thumb to the oracle."));
         }
+
+        if (report.InsiderGapClosed is { } most)
+        {
+            page.Line(FormattableString.Invariant($"The insider closes {most * 100:0} %: about as far as anyone could who sees no more."));
+        }
     }
 
     private static string Markdown(RehearsalReport report)
@@ -175,6 +193,11 @@ internal static class RehearseVerb
         if (report.GapClosed is { } gap)
         {
             text.AppendLine().AppendLine(CultureInfo.InvariantCulture, $"Share of the gap closed: {gap:0.000}.");
+        }
+
+        if (report.InsiderGapClosed is { } most)
+        {
+            text.AppendLine().AppendLine(CultureInfo.InvariantCulture, $"By the insider: {most:0.000}.");
         }
 
         return text.ToString();

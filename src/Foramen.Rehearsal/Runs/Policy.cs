@@ -11,4 +11,7 @@ public enum Policy
 
     /// <summary>Knowing the world.</summary>
     Oracle,
+
+    /// <summary>Knowing how worlds are made, and which this is only from what can be seen.</summary>
+    Insider,
 }

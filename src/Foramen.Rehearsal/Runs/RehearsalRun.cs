@@ -9,6 +9,9 @@ namespace Foramen.Rehearsal.Runs;
 /// <summary>Plays outings.</summary>
 public static class RehearsalRun
 {
+    // The streams up to here are the worlds'.
+    private const int OfInsider = 9;
+
     /// <summary>Plays one photographer in many worlds of the repository, on all processors. The result depends on the seed alone.</summary>
     /// <param name="policy">Who decides.</param>
     /// <param name="family">Which worlds.</param>
@@ -25,7 +28,7 @@ public static class RehearsalRun
         Parallel.For(0, worlds, new ParallelOptions { CancellationToken = cancellation }, index =>
         {
             var world = WorldMaker.Make(seed, index + 1, family);
-            var photographer = PhotographerOf(policy, world);
+            var photographer = PhotographerOf(policy, world, family, WorldMaker.SeedOf(seed, index + 1));
             results[index] = [.. Play(world, photographer, index + 1, sheets)];
             progress?.Report(Interlocked.Increment(ref done) / (double)worlds);
         });
@@ -50,7 +53,7 @@ public static class RehearsalRun
         {
             channel.Say(new BeginLine(number, WorldMaker.SeedOf(seed, number), sheets));
             var world = family is { } known ? WorldMaker.Make(seed, number, known) : new OutsideWorld(channel);
-            var photographer = policy is { } decided ? PhotographerOf(decided, world) : new OutsidePhotographer(channel);
+            var photographer = policy is { } decided ? PhotographerOf(decided, world, family, WorldMaker.SeedOf(seed, number)) : new OutsidePhotographer(channel);
             foreach (var sheet in Play(world, photographer, number, sheets))
             {
                 cancellation.ThrowIfCancellationRequested();
@@ -77,11 +80,14 @@ public static class RehearsalRun
         }
     }
 
-    private static IPhotographer PhotographerOf(Policy policy, IWorld world) => policy switch
+    private static IPhotographer PhotographerOf(Policy policy, IWorld world, WorldFamily? family, long seed) => policy switch
     {
         Policy.RuleOfThumb => new RuleOfThumb(),
         Policy.Foramen => new ForamenPhotographer(),
         Policy.Oracle => new Oracle(world),
+        Policy.Insider => new Insider(
+            family ?? throw new RefusalException("Nobody here knows how worlds outside are made, so the policy insider cannot be played in one."),
+            new Chance(seed, OfInsider)),
         _ => throw new ArgumentOutOfRangeException(nameof(policy)),
     };
 }

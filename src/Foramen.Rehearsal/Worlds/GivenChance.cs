@@ -6,13 +6,16 @@ namespace Foramen.Rehearsal.Worlds;
 /// </summary>
 internal sealed class GivenChance(double[] normals) : Chance
 {
-    /// <summary>Numbers kept for each part.</summary>
-    public const int PartLength = 16;
-
-    /// <summary>Numbers that settle a whole world.</summary>
-    public const int Length = PartLength * ((int)WorldPart.Skies + 1);
+    private static readonly int[] Lengths = [2, 4, 7, 3, 11, 13];
+    private static readonly int[] Starts = [.. Lengths.Select((_, part) => Lengths.Take(part).Sum())];
 
     private int next;
+
+    /// <summary>Numbers that settle a whole world.</summary>
+    public static int Length { get; } = Lengths.Sum();
+
+    /// <summary>Where the numbers of a part begin, and how many there are.</summary>
+    public static (int Start, int Length) PlaceOf(WorldPart part) => (Starts[(int)part], Lengths[(int)part]);
 
     /// <inheritdoc/>
     public override double Even() => Math.Clamp(NormalIntegral.Below(normals[next++]), 0, 1 - 1e-12);
@@ -21,5 +24,5 @@ internal sealed class GivenChance(double[] normals) : Chance
     public override double Normal(double spread) => spread * normals[next++];
 
     /// <inheritdoc/>
-    internal override void Begin(WorldPart part) => next = PartLength * (int)part;
+    internal override void Begin(WorldPart part) => next = Starts[(int)part];
 }

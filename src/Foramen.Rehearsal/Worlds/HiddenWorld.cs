@@ -27,6 +27,9 @@ internal sealed class HiddenWorld : IWorld
         sky = truth.Skies[0];
     }
 
+    /// <summary>What nobody in it knows.</summary>
+    public WorldTruth Truth => truth;
+
     /// <inheritdoc/>
     public SheetLine Next()
     {

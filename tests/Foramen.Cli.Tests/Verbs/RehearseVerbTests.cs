@@ -33,6 +33,15 @@ public class RehearseVerbTests
         Assert.NotEqual((await PromptRun.OfAsync([.. arguments[..2], "5", .. arguments[3..]])).Output, (await PromptRun.OfAsync(arguments)).Output);
     }
 
+    [Fact]
+    public async Task The_insider_is_played_when_asked_for_and_the_same_each_time()
+    {
+        string[] arguments = ["rehearse", "--seed", "11", "--worlds", "1", "--sheets", "6", "--with-insider", "--json"];
+        var json = (await PromptRun.OfAsync(arguments)).Json("rehearse");
+        Assert.Equal(["rule-of-thumb", "foramen", "oracle", "insider"], json["policies"]!.AsArray().Select(policy => (string)policy!["policy"]!));
+        Assert.Equal(json.ToJsonString(), (await PromptRun.OfAsync(arguments)).Json("rehearse").ToJsonString());
+    }
+
     // What is played over lines is what is played inside: a world of ours spoken to by our own photographer, both through text.
     [Fact]
     public void Lines_carry_all_that_a_photographer_needs()
@@ -81,6 +90,8 @@ public class RehearseVerbTests
     [InlineData("stdio", "--world", "tcp")]
     [InlineData("leave one out", "--photographer", "stdio", "--policy", "oracle")]
     [InlineData("one policy", "--world", "stdio")]
+    [InlineData("--with-insider goes with all", "--with-insider", "--policy", "foramen")]
+    [InlineData("how worlds outside are made", "--world", "stdio", "--policy", "insider")]
     public async Task Bad_rehearsals_are_refused(string containing, params string[] arguments)
         => (await PromptRun.OfAsync(["rehearse", .. arguments])).IsRefused(containing);
 

@@ -1,0 +1,74 @@
+using Foramen.Rehearsal.Insiders;
+using Foramen.Rehearsal.Lines;
+using Foramen.Rehearsal.Worlds;
+
+namespace Foramen.Rehearsal.Photographers;
+
+/// <summary>
+/// Knows how worlds are made, every distribution of it, and sees what any photographer sees; which world it is in it can only guess. Takes the exposure that most of
+/// its guesses keep. About as far as advice can go that is given no more: a measure for other photographers, not one of them.
+/// </summary>
+internal sealed class Insider(WorldFamily family, Chance chance) : IPhotographer
+{
+    private const int Count = 400;
+    private const int Asked = 160;
+    private const int AskedFirst = 40;
+
+    private static readonly double[] FlashFractions = [0.2, 0.4, 0.6, 0.8, 1];
+
+    private Guesses? guesses;
+
+    public ExposeLine Decide(SheetLine seen)
+    {
+        guesses ??= new Guesses(WorldLabel.Read(seen.Label), family, Count, chance);
+        var truths = guesses.All.Take(Asked).Select(guess => guess.Truth).ToArray();
+        var flashes = FlashesOf(seen, truths);
+
+        // Roughly over all times there are, then finely about the best.
+        var first = truths.Take(AskedFirst).ToArray();
+        var best = Best(
+            first,
+            new PlannedSheet(seen, new ExposeLine { Seconds = seen.Label.AtSeconds }),
+            from stops in Enumerable.Range(-4, 33) from flash in flashes select (Math.Pow(2, stops * 0.5), flash));
+        return Best(
+            truths,
+            new PlannedSheet(seen, best),
+            from step in Enumerable.Range(-4, 9) from more in new[] { 0.5, 0.75, 1, 1.33 } select (best.Seconds * Math.Pow(2, step * 0.15), best.FlashSeconds * more));
+    }
+
+    public void Learn(SheetLine seen, ExposeLine done, JudgedLine judged) => guesses?.Learn(new PlannedSheet(seen, done), judged);
+
+    private static double[] FlashesOf(SheetLine seen, WorldTruth[] truths)
+    {
+        if (seen.CardEv is not { } card)
+        {
+            return [0];
+        }
+
+        var sky = new PlannedSheet(seen, new ExposeLine { Seconds = 1 }).Sky;
+        double Middle(double fraction)
+        {
+            var each = truths.Take(AskedFirst)
+                .Select(truth => truth.FlashFor(sky, seen.SheetsInBottle, card + WorldTruth.StopsAtEvZero - truth.MeterBias, fraction)).Order().ToArray();
+            return each[each.Length / 2];
+        }
+
+        return [0, .. FlashFractions.Select(Middle)];
+    }
+
+    private static ExposeLine Best(WorldTruth[] truths, PlannedSheet sheet, IEnumerable<(double Seconds, double Flash)> exposures)
+    {
+        var best = new ExposeLine { Seconds = sheet.Done.Seconds, Odds = -1 };
+        foreach (var (seconds, flash) in exposures.Distinct())
+        {
+            var tried = sheet.With(new ExposeLine { Seconds = seconds, FlashSeconds = flash });
+            var odds = truths.Average(truth => SheetLikelihood.Kept(truth, tried));
+            if (odds > best.Odds)
+            {
+                best = tried.Done with { Odds = odds };
+            }
+        }
+
+        return best;
+    }
+}
