@@ -132,11 +132,6 @@ internal static class RehearseVerb
         }
 
         var known = Array.Find(Policies, pair => pair.Word == text);
-        if (known.Policy == Policy.Insider && outsideWorld)
-        {
-            throw new RefusalException("Nobody here knows how worlds outside are made, so the policy insider cannot be played in one; say --policy rule-of-thumb, foramen or oracle.");
-        }
-
         return known.Word is null
             ? throw new RefusalException($"The policy \"{text}\" is not known; it should be rule-of-thumb, foramen, oracle, insider or all.")
             : [(known.Word, known.Policy)];

@@ -16,9 +16,12 @@ internal sealed class PlannedSheet
         Card = (seen.CardEv ?? 0) + WorldTruth.StopsAtEvZero;
     }
 
+    private PlannedSheet(PlannedSheet other, ExposeLine done)
+        => (Seen, Done, Sky, Tones, Card, lights) = (other.Seen, done, other.Sky, other.Tones, other.Card, other.lights);
+
     public SheetLine Seen { get; }
 
-    public ExposeLine Done { get; private init; }
+    public ExposeLine Done { get; }
 
     /// <summary>Place of its sky among all.</summary>
     public int Sky { get; }
@@ -29,17 +32,8 @@ internal sealed class PlannedSheet
     /// <summary>Reading of the card, lg2 of cd/m².</summary>
     public double Card { get; }
 
-    /// <summary>The same sheet otherwise exposed, in about as long a time: light takes the same course.</summary>
-    public PlannedSheet With(ExposeLine done)
-    {
-        var other = new PlannedSheet(Seen, done);
-        foreach (var (family, course) in lights)
-        {
-            other.lights[family] = course;
-        }
-
-        return other;
-    }
+    /// <summary>The same with another flash; in the same time the light takes the same course.</summary>
+    public PlannedSheet Flashed(double seconds) => new(this, Done with { FlashSeconds = seconds });
 
     /// <summary>The course of the light under such clouds.</summary>
     public LightCourse? LightUnder(CloudFamily family)

@@ -22,50 +22,50 @@ internal sealed class Insider(WorldFamily family, Chance chance) : IPhotographer
     {
         guesses ??= new Guesses(WorldLabel.Read(seen.Label), family, Count, chance);
         var truths = guesses.All.Take(Asked).Select(guess => guess.Truth).ToArray();
-        var flashes = FlashesOf(seen, truths);
+        var first = truths.Take(AskedFirst).ToArray();
 
         // Roughly over all times there are, then finely about the best.
-        var first = truths.Take(AskedFirst).ToArray();
-        var best = Best(
-            first,
-            new PlannedSheet(seen, new ExposeLine { Seconds = seen.Label.AtSeconds }),
-            from stops in Enumerable.Range(-4, 33) from flash in flashes select (Math.Pow(2, stops * 0.5), flash));
+        var best = Best(first, seen, Enumerable.Range(-4, 33).Select(step => Math.Pow(2, step * 0.5)), FlashesOf(seen, first));
         return Best(
             truths,
-            new PlannedSheet(seen, best),
-            from step in Enumerable.Range(-4, 9) from more in new[] { 0.5, 0.75, 1, 1.33 } select (best.Seconds * Math.Pow(2, step * 0.15), best.FlashSeconds * more));
+            seen,
+            Enumerable.Range(-4, 9).Select(step => best.Seconds * Math.Pow(2, step * 0.15)),
+            [.. new[] { 0.5, 0.75, 1, 1.33 }.Select(more => best.FlashSeconds * more).Distinct()]);
     }
 
     public void Learn(SheetLine seen, ExposeLine done, JudgedLine judged) => guesses?.Learn(new PlannedSheet(seen, done), judged);
 
     private static double[] FlashesOf(SheetLine seen, WorldTruth[] truths)
     {
-        if (seen.CardEv is not { } card)
+        if (seen.CardEv is null)
         {
             return [0];
         }
 
-        var sky = new PlannedSheet(seen, new ExposeLine { Seconds = 1 }).Sky;
+        var sheet = new PlannedSheet(seen, new ExposeLine { Seconds = 1 });
         double Middle(double fraction)
         {
-            var each = truths.Take(AskedFirst)
-                .Select(truth => truth.FlashFor(sky, seen.SheetsInBottle, card + WorldTruth.StopsAtEvZero - truth.MeterBias, fraction)).Order().ToArray();
+            var each = truths.Select(truth => truth.FlashFor(sheet.Sky, seen.SheetsInBottle, sheet.Card - truth.MeterBias, fraction)).Order().ToArray();
             return each[each.Length / 2];
         }
 
         return [0, .. FlashFractions.Select(Middle)];
     }
 
-    private static ExposeLine Best(WorldTruth[] truths, PlannedSheet sheet, IEnumerable<(double Seconds, double Flash)> exposures)
+    private static ExposeLine Best(WorldTruth[] truths, SheetLine seen, IEnumerable<double> times, double[] flashes)
     {
-        var best = new ExposeLine { Seconds = sheet.Done.Seconds, Odds = -1 };
-        foreach (var (seconds, flash) in exposures.Distinct())
+        var best = new ExposeLine { Seconds = seen.Label.AtSeconds, Odds = -1 };
+        foreach (var seconds in times)
         {
-            var tried = sheet.With(new ExposeLine { Seconds = seconds, FlashSeconds = flash });
-            var odds = truths.Average(truth => SheetLikelihood.Kept(truth, tried));
-            if (odds > best.Odds)
+            var sheet = new PlannedSheet(seen, new ExposeLine { Seconds = seconds });
+            foreach (var flash in flashes)
             {
-                best = tried.Done with { Odds = odds };
+                var tried = sheet.Flashed(flash);
+                var odds = truths.Average(truth => SheetLikelihood.Kept(truth, tried));
+                if (odds > best.Odds)
+                {
+                    best = tried.Done with { Odds = odds };
+                }
             }
         }
 

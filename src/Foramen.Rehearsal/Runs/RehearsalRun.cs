@@ -44,10 +44,15 @@ public static class RehearsalRun
     /// <param name="sheets">Sheets in each.</param>
     /// <param name="progress">From 0 to 1.</param>
     /// <param name="cancellation">Stops it between two sheets.</param>
-    /// <exception cref="RefusalException">The program outside says something that cannot be used.</exception>
+    /// <exception cref="RefusalException">The program outside says something that cannot be used, or the policy is the insider's and the world is outside.</exception>
     public static IReadOnlyList<RehearsedSheet> PlayOutside(
         LineChannel channel, Policy? policy, WorldFamily? family, long seed, int worlds, int sheets, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
+        if (policy == Policy.Insider && family is null)
+        {
+            throw new RefusalException("Nobody here knows how worlds outside are made, so the policy insider cannot be played in one; rule-of-thumb, foramen and oracle can.");
+        }
+
         var results = new List<RehearsedSheet>();
         for (var number = 1; number <= worlds; number++)
         {
@@ -86,7 +91,7 @@ public static class RehearsalRun
         Policy.Foramen => new ForamenPhotographer(),
         Policy.Oracle => new Oracle(world),
         Policy.Insider => new Insider(
-            family ?? throw new RefusalException("Nobody here knows how worlds outside are made, so the policy insider cannot be played in one."),
+            family ?? throw new ArgumentNullException(nameof(family)),
             new Chance(seed, OfInsider)),
         _ => throw new ArgumentOutOfRangeException(nameof(policy)),
     };

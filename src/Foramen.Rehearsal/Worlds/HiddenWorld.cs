@@ -12,7 +12,6 @@ internal sealed class HiddenWorld : IWorld
     private static readonly double[] FlashFractions = [0, 0.25, 0.5, 0.8, 1];
 
     private readonly long seed;
-    private readonly WorldTruth truth;
     private int number;
     private int sky;
     private double skyState;
@@ -23,25 +22,25 @@ internal sealed class HiddenWorld : IWorld
     {
         this.seed = seed;
         var chance = new Chance(seed, 1);
-        truth = WorldTruth.Draw(WorldLabel.Draw(chance), family, chance);
-        sky = truth.Skies[0];
+        Truth = WorldTruth.Draw(WorldLabel.Draw(chance), family, chance);
+        sky = Truth.Skies[0];
     }
 
     /// <summary>What nobody in it knows.</summary>
-    public WorldTruth Truth => truth;
+    public WorldTruth Truth { get; }
 
     /// <inheritdoc/>
     public SheetLine Next()
     {
         number++;
         var chance = new Chance(seed, 2, number);
-        if (!chance.Happens(truth.Stay))
+        if (!chance.Happens(Truth.Stay))
         {
-            sky = truth.Skies[chance.Below(truth.Skies.Length)];
+            sky = Truth.Skies[chance.Below(Truth.Skies.Length)];
         }
 
         var kind = SkyTruth.All[sky];
-        skyState = truth.Clouds.Meet(kind.Restless, chance);
+        skyState = Truth.Clouds.Meet(kind.Restless, chance);
         var mid = kind.MidStops + skyState + chance.Normal(0.4);
         var kept = chance.Below(4);
         var scene = new List<HiddenTone>();
@@ -62,7 +61,7 @@ internal sealed class HiddenWorld : IWorld
 
         if (chance.Happens(0.5))
         {
-            scene.Add(new HiddenTone("sky", "mayBurn", null, mid + chance.Between(1, 3), chance.Normal(truth.ReadingScatter)));
+            scene.Add(new HiddenTone("sky", "mayBurn", null, mid + chance.Between(1, 3), chance.Normal(Truth.ReadingScatter)));
         }
 
         tones = [.. scene];
@@ -70,17 +69,17 @@ internal sealed class HiddenWorld : IWorld
         return new SheetLine
         {
             Number = number,
-            Sky = truth.Clouds.Seen(kind, skyState),
+            Sky = Truth.Clouds.Seen(kind, skyState),
             FNumber = WorldTruth.FNumber,
-            Label = truth.Label.Seen,
+            Label = Truth.Label.Seen,
             Tones = [.. tones.Select(tone => new ToneSeen
             {
                 Name = tone.Name,
                 Rendering = tone.Rendering,
-                Ev = Reading(tone.LuminanceStops + truth.MeterBias + tone.ReadingError),
+                Ev = Reading(tone.LuminanceStops + Truth.MeterBias + tone.ReadingError),
             })],
-            CardEv = Reading(cardStops + truth.MeterBias + chance.Normal(truth.ReadingScatter)),
-            SheetsInBottle = truth.Chemistry.SheetsBefore(number),
+            CardEv = Reading(cardStops + Truth.MeterBias + chance.Normal(Truth.ReadingScatter)),
+            SheetsInBottle = Truth.Chemistry.SheetsBefore(number),
         };
     }
 
@@ -91,7 +90,7 @@ internal sealed class HiddenWorld : IWorld
         var scatter = Draw(chance);
         var landed = Land(
             Stops(0, done.Seconds) + scatter.Light(done.Seconds) + scatter.Sheet,
-            done.FlashSeconds > 0 ? Stops(cardStops, done.FlashSeconds) + truth.FlashBias + scatter.Flash + scatter.Sheet : double.NegativeInfinity,
+            done.FlashSeconds > 0 ? Stops(cardStops, done.FlashSeconds) + Truth.FlashBias + scatter.Flash + scatter.Sheet : double.NegativeInfinity,
             readings: null);
         var seen = new List<ToneJudged>();
         var kept = true;
@@ -102,7 +101,7 @@ internal sealed class HiddenWorld : IWorld
                 continue;
             }
 
-            kept &= truth.Kept(landed[i], band);
+            kept &= Truth.Kept(landed[i], band);
             seen.Add(Judge(tones[i].Name, landed[i], band, chance));
         }
 
@@ -112,13 +111,13 @@ internal sealed class HiddenWorld : IWorld
             causes.Add("light");
         }
 
-        if (chance.Happens(truth.FrameMiss))
+        if (chance.Happens(Truth.FrameMiss))
         {
             kept = false;
             causes.Add("frame");
         }
 
-        if (chance.Happens(truth.MotionMiss))
+        if (chance.Happens(Truth.MotionMiss))
         {
             kept = false;
             causes.Add("motion");
@@ -136,7 +135,7 @@ internal sealed class HiddenWorld : IWorld
     {
         var chance = new Chance(seed, 4, number);
         var cases = Enumerable.Range(0, draws)
-            .Select(_ => (Scatter: Draw(chance), Readings: tones.Select(_ => chance.Normal(truth.ReadingScatter)).ToArray()))
+            .Select(_ => (Scatter: Draw(chance), Readings: tones.Select(_ => chance.Normal(Truth.ReadingScatter)).ToArray()))
             .ToArray();
         var (best, count) = (new ExposeLine { Seconds = 60 }, -1.0);
         var flashes = FlashFractions.Select(fraction => fraction == 0 ? 0 : FlashFor(fraction)).ToArray();
@@ -160,7 +159,7 @@ internal sealed class HiddenWorld : IWorld
             var worth = Stops(0, seconds);
             foreach (var flashSeconds in flashes)
             {
-                var flash = flashSeconds > 0 ? Stops(cardStops, flashSeconds) + truth.FlashBias : double.NegativeInfinity;
+                var flash = flashSeconds > 0 ? Stops(cardStops, flashSeconds) + Truth.FlashBias : double.NegativeInfinity;
                 var (sum, kept) = (0.0, 0);
                 for (var i = 0; i < cases.Length; i++)
                 {
@@ -175,7 +174,7 @@ internal sealed class HiddenWorld : IWorld
                 if (sum > count + 1e-9)
                 {
                     count = sum;
-                    best = new ExposeLine { Seconds = seconds, FlashSeconds = flashSeconds, Odds = kept / (double)cases.Length * (1 - truth.FrameMiss) * (1 - truth.MotionMiss) };
+                    best = new ExposeLine { Seconds = seconds, FlashSeconds = flashSeconds, Odds = kept / (double)cases.Length * (1 - Truth.FrameMiss) * (1 - Truth.MotionMiss) };
                 }
             }
         }
@@ -191,7 +190,7 @@ internal sealed class HiddenWorld : IWorld
         {
             if (tones[i].Band is { } band)
             {
-                kept &= truth.Kept(landed[i], band);
+                kept &= Truth.Kept(landed[i], band);
                 soft += 1 / (1 + Math.Abs(landed[i].Total - band.Aim));
             }
         }
@@ -202,24 +201,24 @@ internal sealed class HiddenWorld : IWorld
     private HiddenTone Tone(string name, string rendering, double mid, double apart, Chance chance)
     {
         // Scenes are chosen by what the label promises to hold, whatever the box then does.
-        var label = truth.Label;
+        var label = Truth.Label;
         var promised = HiddenCurve.Of(CurveFamily.Probit, label.Seen.IsoRange / 30.103, label.FirstTone, label.Middle, !label.IsNegative);
         var wanted = HiddenBand.Of(promised, rendering, label.IsNegative, label.Min, label.Net)!.Value.Aim;
-        return new HiddenTone(name, rendering, truth.BandOf(rendering), mid + (apart * wanted), chance.Normal(truth.ReadingScatter));
+        return new HiddenTone(name, rendering, Truth.BandOf(rendering), mid + (apart * wanted), chance.Normal(Truth.ReadingScatter));
     }
 
     private HiddenScatter Draw(Chance chance)
     {
         var path = (long)(chance.Even() * (1L << 52));
-        var sheet = chance.Normal(truth.SheetScatter * (chance.Happens(0.03) ? 3 : 1));
+        var sheet = chance.Normal(Truth.SheetScatter * (chance.Happens(0.03) ? 3 : 1));
         var flash = chance.Normal(0.12);
         var (state, restless) = (skyState, SkyTruth.All[sky].Restless);
-        return new HiddenScatter(seconds => truth.Clouds.After(state, restless, seconds, new Chance(path)), sheet, flash);
+        return new HiddenScatter(seconds => Truth.Clouds.After(state, restless, seconds, new Chance(path)), sheet, flash);
     }
 
-    private double FlashFor(double fraction) => truth.FlashFor(sky, truth.Chemistry.SheetsBefore(number), cardStops, fraction);
+    private double FlashFor(double fraction) => Truth.FlashFor(sky, Truth.Chemistry.SheetsBefore(number), cardStops, fraction);
 
-    private double Stops(double luminanceStops, double seconds) => truth.Stops(sky, truth.Chemistry.SheetsBefore(number), luminanceStops, seconds);
+    private double Stops(double luminanceStops, double seconds) => Truth.Stops(sky, Truth.Chemistry.SheetsBefore(number), luminanceStops, seconds);
 
     /// <summary>Where each tone lands, from what an image of one cd/m² and the flash are worth.</summary>
     private LandedTone[] Land(double imageStops, double flashStops, double[]? readings)
@@ -239,13 +238,13 @@ internal sealed class HiddenWorld : IWorld
     private ToneJudged Judge(string name, LandedTone landed, HiddenBand band, Chance chance)
     {
         var off = landed.Total - band.Aim;
-        var byEye = Math.Round((off + chance.Normal(truth.JudgingScatter)) * 2) / 2;
-        if (chance.Happens(truth.BadJudgement))
+        var byEye = Math.Round((off + chance.Normal(Truth.JudgingScatter)) * 2) / 2;
+        if (chance.Happens(Truth.BadJudgement))
         {
             byEye = Math.Round((off + chance.Normal(2)) * 2) / 2;
         }
 
-        var lost = truth.Lost(landed);
+        var lost = Truth.Lost(landed);
         return new ToneJudged
         {
             Name = name,
