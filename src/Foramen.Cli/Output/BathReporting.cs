@@ -54,7 +54,7 @@ internal static class BathReporting
             Steady = Steady(bottle, account.Habit),
             Developer = Developer(account.Learned),
             Sheets = [.. account.Steps.Where(step => step.Load is not null).Select(step => Sheet(ledger, step))],
-            Fixers = [.. ledger.Bottles.All.Where(each => each is { InUse: true, Mixed.Body.Contents: BottleContents.Fixer }).Select(each => Fixer(ledger, each))],
+            Fixers = [.. ledger.Bottles.All.Where(each => each is { InUse: true, Mixed.Body.Contents: BottleContents.Fixer }).Select(each => Fixer(ledger, each, temperature))],
             Warnings = time?.Warnings ?? (DeveloperWarmth.Warning(temperature) is { } warning ? [warning] : []),
             Remarks = account.Remarks,
             Cautions = [Cautions.First, .. Cautions.For(ProcessingBath.Developer), .. Cautions.For(ProcessingBath.Fix)],
@@ -118,12 +118,13 @@ internal static class BathReporting
         }
     }
 
-    private static BathFixerReport Fixer(Ledger ledger, Bottle bottle)
+    private static BathFixerReport Fixer(Ledger ledger, Bottle bottle, Temperature temperature)
     {
         var account = FixerAccount.Of(ledger, bottle);
         return new(
             bottle.Id.ToString(),
             bottle.Mixed!.Body.Name,
+            FixingTime.At(account.Time, temperature).Seconds,
             account.Now.Sheets,
             account.Now.SilverGramsPerLitre,
             account.Now.SquareMetresPerLitre,

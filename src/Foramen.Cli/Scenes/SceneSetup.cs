@@ -40,8 +40,6 @@ internal sealed partial class SceneSetup
     /// <summary>Whether each tone lies on the sheet.</summary>
     public required IReadOnlyList<bool> OnSheet { get; init; }
 
-    public required IReadOnlyList<PlacedTone> Placed { get; init; }
-
     public PinholeCamera Camera => Projection.Camera;
 
     public LightColour Light => Response.Light;
@@ -112,7 +110,6 @@ internal sealed partial class SceneSetup
             Flash = flash,
             Tones = tones,
             OnSheet = [.. onSheet.Select(place => place is not null)],
-            Placed = placed,
         };
         setup.assumptions.AddRange(notes);
         return setup;

@@ -26,9 +26,6 @@ internal sealed partial record ToneText(string Name, Rendering Rendering, ToneSo
         ("may block", Rendering.MayBlock),
     ];
 
-    /// <summary>The rendering in words.</summary>
-    public static string WordsFor(Rendering rendering) => Array.Find(Renderings, entry => entry.Rendering == rendering).Words;
-
     /// <summary>Reads one tone.</summary>
     /// <exception cref="RefusalException">Not a tone, an unknown rendering, a place outside the photograph or a reading that is none.</exception>
     public static ToneText Parse(string text, LightMeter meter)

@@ -138,7 +138,7 @@ internal static class BathVerb
 
         foreach (var fixer in report.Fixers)
         {
-            page.Line(string.Create(culture, $"{fixer.Name}: {fixer.SheetsFixed} sheets, {fixer.SilverGramsPerLitre:0.00} g/l silver; {(fixer.Spent ? "spent, replace it" : $"about {fixer.SheetsLeft} more")}"));
+            page.Line(string.Create(culture, $"{fixer.Name}: fix for {fixer.TimeSeconds:0} s; {fixer.SheetsFixed} sheets, {fixer.SilverGramsPerLitre:0.00} g/l silver; {(fixer.Spent ? "spent, replace it" : $"about {fixer.SheetsLeft} more")}"));
         }
 
         page.Line();

@@ -3,6 +3,7 @@ using System.Globalization;
 using Foramen.Cli.Options;
 using Foramen.Cli.Output;
 using Foramen.Engine.Quantities;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 using Foramen.Storage;
 using Foramen.Storage.Backups;
@@ -142,6 +143,11 @@ internal static class JournalVerb
         foreach (var bad in read.BadLines)
         {
             page.Note(string.Create(CultureInfo.CurrentCulture, $"{path}, line {bad.Number}: {bad.Sentence}"));
+        }
+
+        foreach (var conflict in EntrySet.Of(read.Entries).Conflicts)
+        {
+            page.Note(conflict.Sentence);
         }
 
         Say(page, json, "verify", read.Entries.Count, 0, null, whole ? $"{Count(read.Entries.Count, 0)}, all whole." : $"{Count(read.Entries.Count, 0)} are whole; {read.BadLineCount} lines are damaged.");

@@ -106,7 +106,7 @@ internal static class KitVerb
         ActivityAtEnd = new(plan.ActivityAtEnd.Low, plan.ActivityAtEnd.Middle, plan.ActivityAtEnd.High),
         Packing = PackingList.For(plan),
         Remarks = plan.Remarks,
-        Cautions = [Cautions.First, .. Cautions.Mixing, .. Cautions.Everywhere, .. Cautions.Disposal],
+        Cautions = [Cautions.First, .. Cautions.Mixing, .. Cautions.Everywhere, .. Cautions.Disposal, .. Cautions.Emergency],
     };
 
     private static void Write(Page page, KitPlan plan)
@@ -135,7 +135,7 @@ internal static class KitVerb
         }
 
         page.Line();
-        foreach (var caution in (IEnumerable<string>)[Cautions.First, .. Cautions.Mixing, .. Cautions.Disposal])
+        foreach (var caution in (IEnumerable<string>)[Cautions.First, .. Cautions.Mixing, .. Cautions.Disposal, .. Cautions.Emergency])
         {
             page.Line(caution);
         }

@@ -25,9 +25,6 @@ public sealed record BottleAdvice
     /// <summary>How much to pour and add; null unless topping up.</summary>
     public TopUp? TopUp { get; init; }
 
-    /// <summary>How it is topped up; null before the first sheet.</summary>
-    public TopUpWay? Way { get; init; }
-
     /// <summary>What that leads to, in one or two sentences; null before the first sheet.</summary>
     public string? LeadsTo { get; init; }
 
@@ -45,7 +42,6 @@ public sealed record BottleAdvice
             Action = action,
             Reason = reason,
             TopUp = topUp,
-            Way = habit?.Way,
             LeadsTo = habit is null || left is null ? null : Consequence(bottle, habit, left),
             SheetsLeft = left,
         };

@@ -42,7 +42,7 @@ public sealed record DeveloperProfile
     /// Temperature laws; low, middle and high by their steepness. Default Q10 1.9, 2.0 and 2.5 from 20 °C
     /// (Clerc sec. 573 gives 2.07; handbook tables 1.9 to 2.8, from memory).
     /// </summary>
-    public Spread<TemperatureLaw> Temperatures { get; init; } = new(
+    public Spread<TemperatureCoefficient> Temperatures { get; init; } = new(
         TemperatureCoefficient.FromQ10(1.9, Twenty),
         TemperatureCoefficient.FromQ10(2.0, Twenty),
         TemperatureCoefficient.FromQ10(2.5, Twenty));

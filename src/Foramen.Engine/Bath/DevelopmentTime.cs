@@ -17,11 +17,8 @@ public sealed record DevelopmentTime
     /// <summary>The time, and the bounds that activity and temperature law leave.</summary>
     public required Spread<Duration> Time { get; init; }
 
-    /// <summary>Shortest time that gives full black.</summary>
+    /// <summary>Shortest time that gives full black; twice that and longer risks stain.</summary>
     public required Duration Minimum { get; init; }
-
-    /// <summary>Twice <see cref="Minimum"/>: longer risks stain.</summary>
-    public Duration Longest => Duration.FromSeconds(2 * Minimum.Seconds);
 
     /// <summary>Sentences for the user; empty when all is well.</summary>
     public required IReadOnlyList<string> Warnings { get; init; }

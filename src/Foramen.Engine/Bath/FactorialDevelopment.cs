@@ -24,25 +24,6 @@ public static class FactorialDevelopment
         return Duration.FromSeconds(Appeared(appearance) * Guard.Within(factor, 2, 60, "the appearance factor"));
     }
 
-    /// <summary>The factor that a good print teaches: its time over its time of appearance.</summary>
-    /// <exception cref="RefusalException">A factor outside 2 to 60.</exception>
-    public static double Factor(Duration appearance, Duration total)
-        => Guard.Within(total.Seconds / Appeared(appearance), 2, 60, "the appearance factor");
-
-    /// <summary>The factor of a mixture of developing agents: the mean, weighted by their parts (<i>Cyclopaedia of Photography</i>, 1911).</summary>
-    /// <exception cref="RefusalException">No parts, or a part or factor out of range.</exception>
-    public static double MixtureFactor(params ReadOnlySpan<(double Parts, double Factor)> agents)
-    {
-        double parts = 0, sum = 0;
-        foreach (var agent in agents)
-        {
-            parts += Guard.Within(agent.Parts, 0, 1e6, "the parts of an agent");
-            sum += agent.Parts * Guard.Within(agent.Factor, 2, 60, "the appearance factor");
-        }
-
-        return parts > 0 ? sum / parts : throw new RefusalException("A mixture needs at least one agent with more than no parts.");
-    }
-
     /// <summary>The activity that a time of appearance shows: t0·f(T)/W over the time seen.</summary>
     /// <param name="profile">The developer.</param>
     /// <param name="temperature">Of the developer, then.</param>

@@ -61,17 +61,6 @@ public sealed record FixerBath
         return this with { SilverGramsPerLitre = SilverGramsPerLitre * kept, SquareMetresPerLitre = SquareMetresPerLitre * kept };
     }
 
-    /// <summary>After a sheet that brought liquid with it from a bath with this much silver, and took as much out.</summary>
-    /// <param name="carried">Brought in and taken out.</param>
-    /// <param name="silverGramsPerLitre">Of what was brought in, 0 to 100 g/l.</param>
-    /// <exception cref="RefusalException">More than the bath itself, or outside the range.</exception>
-    public FixerBath AfterCarryOver(Volume carried, double silverGramsPerLitre)
-    {
-        var part = Guard.Within(carried.Millilitres, 0, Volume.Millilitres, "what is carried over", "ml") / Volume.Millilitres;
-        var brought = Guard.Within(silverGramsPerLitre, 0, 100, "the silver carried over", "g/l") * part;
-        return this with { SilverGramsPerLitre = (SilverGramsPerLitre * (1 - part)) + brought };
-    }
-
     /// <summary>Like sheets that it takes before a limit would be passed; 10 000 at the most.</summary>
     /// <param name="area">Of each, above zero.</param>
     /// <param name="silverGrams">Silver that each gives up.</param>

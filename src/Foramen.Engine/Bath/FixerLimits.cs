@@ -3,8 +3,7 @@ using Foramen.Engine.Quantities;
 namespace Foramen.Engine.Bath;
 
 /// <summary>
-/// How far a fixer may be used. Silver: 0.5 g/l for one bath and prints that are to last, 2 g/l for the first of two or for general use,
-/// 0.3 g/l in the second (G. Haist, <i>Modern Photographic Processing</i>, 1979; from memory). Area: 200 sheets of 8 × 10 in to the US gallon,
+/// How far a fixer may be used. Silver: 0.5 g/l for one bath and prints that are to last, 2 g/l for the first of two or for general use (G. Haist, <i>Modern Photographic Processing</i>, 1979; from memory). Area: 200 sheets of 8 × 10 in to the US gallon,
 /// 2.73 m²/l (US Navy NAVEDTRA 14209). Immutable.
 /// </summary>
 public sealed record FixerLimits
@@ -15,14 +14,8 @@ public sealed record FixerLimits
         SquareMetresPerLitre = area;
     }
 
-    /// <summary>A single bath for prints that are to last.</summary>
-    public static FixerLimits SingleBath { get; } = new(0.5, 2.73);
-
     /// <summary>The first of two baths, or a single one for prints that need not last.</summary>
     public static FixerLimits FirstBath { get; } = new(2, 2.73);
-
-    /// <summary>The second of two baths. Its silver comes from carry-over, so its area is not limited on its own.</summary>
-    public static FixerLimits SecondBath { get; } = new(0.3, 100);
 
     /// <summary>Silver, g/l.</summary>
     public double SilverGramsPerLitre { get; }

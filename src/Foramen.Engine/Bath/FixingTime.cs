@@ -4,7 +4,7 @@ namespace Foramen.Engine.Bath;
 
 /// <summary>
 /// Time in the fixer. It doubles for every 10 °C below 20 °C (US War Department TM 11-2323: for every 18 °F below 68 °F) and is not shortened
-/// above. Where a piece of film can be seen to clear, the time is twice the clearing time (US Navy NAVEDTRA 14209).
+/// above.
 /// </summary>
 public static class FixingTime
 {
@@ -36,12 +36,4 @@ public static class FixingTime
         var factor = TemperatureCoefficient.FromQ10(2, Normal).TimeFactor(temperature);
         return Duration.FromSeconds(atTwenty.Seconds * Math.Max(1, factor));
     }
-
-    /// <summary>Twice the time in which a scrap of film clears.</summary>
-    public static Duration FromClearing(Duration clearing) => Duration.FromSeconds(2 * clearing.Seconds);
-
-    /// <summary>Whether a fixer is spent: a scrap of the same film takes twice as long to clear as in the fresh bath.</summary>
-    /// <exception cref="RefusalException">A clearing time of zero.</exception>
-    public static bool IsSpent(Duration freshClearing, Duration clearing)
-        => clearing.Seconds >= 2 * Guard.Within(freshClearing.Seconds, 0.1, 3600, "the clearing time in fresh fixer", "s");
 }

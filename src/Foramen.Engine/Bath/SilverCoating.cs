@@ -16,11 +16,6 @@ public sealed record SilverCoating
     /// <summary>Silver coated, g/m².</summary>
     public double GramsPerSquareMetre { get; }
 
-    /// <summary>A coating weight.</summary>
-    /// <param name="grams">0.1 to 10 g/m².</param>
-    /// <exception cref="RefusalException">Outside the range.</exception>
-    public static SilverCoating FromGramsPerSquareMetre(double grams) => new(Guard.Within(grams, 0.1, 10, "the paper's silver", "g/m²"));
-
     /// <summary>Grams of silver that a sheet gives to the fixer.</summary>
     /// <param name="area">Of the sheet.</param>
     /// <param name="undeveloped">Part of the silver that was not developed, 0 to 1.</param>

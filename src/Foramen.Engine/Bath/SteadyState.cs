@@ -33,9 +33,6 @@ public sealed record SteadyState
     /// <summary>By-products in the end, in those of one sheet.</summary>
     public double ByProductSheets => AdditiveRatio / Refreshed;
 
-    /// <summary>Whether the bottle settles by either model rather than fail.</summary>
-    public bool Settles => Additive > 0;
-
     private double AdditiveRatio => 1 - Refreshed;
 
     private double MultiplicativeRatio => (1 - Refreshed) * (1 - Exhaustion);
@@ -49,20 +46,4 @@ public sealed record SteadyState
         Guard.Within(refreshed, 1e-4, 1, "the part that is replaced by fresh developer"),
         Guard.Within(exhaustion, 0, 1, "the part of the bottle that a sheet takes"),
         Guard.Within(strength, 0, 1.5, "the strength of what is added"));
-
-    /// <summary>Activity when sheet n + 1 goes in, by the multiplicative model.</summary>
-    public double MultiplicativeAfter(int sheets, double start = 1)
-        => Multiplicative + ((start - Multiplicative) * Math.Pow(MultiplicativeRatio, sheets));
-
-    /// <summary>Activity when sheet n + 1 goes in, by the additive model.</summary>
-    public double AdditiveAfter(int sheets, double start = 1) => Additive + ((start - Additive) * Math.Pow(AdditiveRatio, sheets));
-
-    /// <summary>By-products when sheet n + 1 goes in, in those of one sheet; none at the start.</summary>
-    public double ByProductSheetsAfter(int sheets) => ByProductSheets * (1 - Math.Pow(AdditiveRatio, sheets));
-
-    /// <summary>Sheets until the by-products have come this part of the way to the end.</summary>
-    /// <param name="part">0 to 0.999999.</param>
-    /// <exception cref="RefusalException">Outside the range.</exception>
-    public double SheetsUntil(double part)
-        => Refreshed >= 1 ? 0 : Math.Log(1 - Guard.Within(part, 0, 0.999999, "the part of the way")) / Math.Log(AdditiveRatio);
 }

@@ -28,9 +28,6 @@ public sealed record WashPlan
     /// <summary>How long each change stands: three time constants of the layer, not under 20 s, doubled for every 10 °C below 20 °C.</summary>
     public required Duration EachChange { get; init; }
 
-    /// <summary>All water for the advised changes.</summary>
-    public Volume Water => Volume.FromMillilitres(Advised * Filling.Millilitres);
-
     /// <summary>Standing time of the advised changes.</summary>
     public Duration Time => Duration.FromSeconds(Advised * EachChange.Seconds);
 

@@ -51,29 +51,6 @@ public sealed record WashingOut
         return f < 0.02 ? 1 - (2 * Math.Sqrt(f / Math.PI)) : Series(f);
     }
 
-    /// <summary>The time until a part is left.</summary>
-    /// <param name="part">1e-9 to 1.</param>
-    /// <exception cref="RefusalException">Outside the range.</exception>
-    public Duration TimeUntil(double part)
-    {
-        Guard.Within(part, 1e-9, 1, "the part that may be left");
-        double low = 0, high = 40 * TimeConstant.Seconds;
-        for (var i = 0; i < 100; i++)
-        {
-            var middle = (low + high) / 2;
-            if (Left(Duration.FromSeconds(middle)) > part)
-            {
-                low = middle;
-            }
-            else
-            {
-                high = middle;
-            }
-        }
-
-        return Duration.FromSeconds(high);
-    }
-
     private static double Series(double f)
     {
         double sum = 0;

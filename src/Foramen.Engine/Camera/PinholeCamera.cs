@@ -114,10 +114,6 @@ public sealed record PinholeCamera
     /// <exception cref="RefusalException">Too large a hole.</exception>
     public PinholeCamera WithHole(Hole hole) => Create(Name, hole, FocalDistance, Sheet, Shape, HoleOffset, Tilt) with { FocalDistanceRelativeSd = FocalDistanceRelativeSd };
 
-    /// <summary>Whether a point lies within the picture area.</summary>
-    public bool Holds(SheetPoint point)
-        => Math.Abs(point.XMillimetres) <= Sheet.Width.Millimetres / 2 && Math.Abs(point.YMillimetres) <= Sheet.Height.Millimetres / 2;
-
     /// <summary>The direction that a point of the sheet looks out to.</summary>
     public CameraDirection DirectionOf(SheetPoint point)
     {

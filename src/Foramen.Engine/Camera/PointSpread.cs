@@ -88,9 +88,6 @@ public sealed class PointSpread
         return new PointSpread(diameter, distance, step, intensity, energy, contrast);
     }
 
-    /// <summary>Part of the spot's energy that falls on a square millimetre at a distance from its middle, 1/mm².</summary>
-    public double DensityAt(Length radius) => DensityAt(radius.Millimetres);
-
     /// <summary>Part of the spot's energy within a radius, 0 to 1.</summary>
     public double EnergyWithin(Length radius)
     {
@@ -133,7 +130,7 @@ public sealed class PointSpread
     /// <exception cref="RefusalException">Outside the range.</exception>
     public double LinePairsPerMillimetreAt(double leastContrast) => contrast.LinePairsPerMillimetreAt(leastContrast);
 
-    /// <summary>As <see cref="DensityAt(Length)"/>, for loops; zero beyond the computed radius.</summary>
+    /// <summary>Part of the spot's energy that falls on a square millimetre at a distance from its middle, 1/mm²; zero beyond the computed radius.</summary>
     internal double DensityAt(double radiusMillimetres)
     {
         var place = radiusMillimetres / step;

@@ -65,12 +65,6 @@ public sealed class Beliefs
         return new Beliefs(ordered, asOf, prior ?? PriorBeliefs.Usual);
     }
 
-    /// <summary>
-    /// These beliefs with more evidence; the same as all of it at once. (All is weighed anew: a thousand sheets take some tens of
-    /// milliseconds, and a shortcut that depends on the order would not be worth them.)
-    /// </summary>
-    public Beliefs With(params IEnumerable<Evidence> more) => From(evidence.Concat(more), asOf, Prior);
-
     /// <summary>These beliefs without some entries, to see what those changed.</summary>
     public Beliefs Without(params IReadOnlyCollection<string> ids)
         => evidence.Any(one => ids.Contains(one.Id)) ? new Beliefs([.. evidence.Where(one => !ids.Contains(one.Id))], asOf, Prior) : this;

@@ -73,7 +73,7 @@ public static class DeveloperFit
         _ => SpreadOf(TenCooler(profile.Temperatures.Low), TenCooler(profile.Temperatures.High)),
     };
 
-    private static double TenCooler(TemperatureLaw law) => law.TimeFactor(Temperature.FromCelsius(law.Reference.Celsius - 10));
+    private static double TenCooler(TemperatureCoefficient law) => law.TimeFactor(Temperature.FromCelsius(law.Reference.Celsius - 10));
 
     private static double SpreadOf(double low, double high) => Math.Log(high / low) / 2 / Ninety;
 
@@ -121,7 +121,7 @@ public static class DeveloperFit
             _ => profile with { Temperatures = new(Law(value.Low), Law(value.Middle), Law(value.High)) },
         };
 
-        TemperatureLaw Law(double q10) => TemperatureCoefficient.FromQ10(Math.Clamp(q10, 1, 5), reference);
+        TemperatureCoefficient Law(double q10) => TemperatureCoefficient.FromQ10(Math.Clamp(q10, 1, 5), reference);
     }
 
     private static double[,] Run(DeveloperProfile profile, List<DeveloperLife> lives, double[] prior, double[] state)

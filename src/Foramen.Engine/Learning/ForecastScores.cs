@@ -40,9 +40,6 @@ public sealed record ForecastScores
     /// <summary>Murphy's uncertainty: the score of always stating the share of keepers.</summary>
     public double Uncertainty { get; private init; }
 
-    /// <summary>1 − Brier/uncertainty: above zero where the odds say more than the mere share of keepers; null where all or no sheets were kept.</summary>
-    public double? Skill => Uncertainty > 0 ? 1 - (Brier / Uncertainty) : null;
-
     /// <summary>Mean distance between odds and share kept over the bars, weighted by sheets.</summary>
     public double CalibrationError { get; private init; }
 

@@ -55,7 +55,4 @@ public sealed record PaperSight
             ? new PaperSight(bands[0] / sum, bands[1] / sum, bands[2] / sum)
             : throw new RefusalException($"The {paper.Name} paper sees nothing of the light \"{light.Name}\".");
     }
-
-    /// <summary>Brightness to the paper of a surface with these linear channels, 0 to 1 each; 1 for white.</summary>
-    public double BrightnessOf(double red, double green, double blue) => (Red * red) + (Green * green) + (Blue * blue);
 }

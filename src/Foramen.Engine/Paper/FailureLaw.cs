@@ -5,19 +5,13 @@ namespace Foramen.Engine.Paper;
 /// <summary>
 /// Low-intensity reciprocity failure as a law T(I): the full time needed at constant light, given the time that would do without failure
 /// (the metered time, H/I). Every law is strictly rising and its inverse exists, so that varying light is the integral of dt/T(I) and every
-/// tone's effective exposure after a time t is I·<see cref="MeteredFor"/>(t). Valid for a latent image that one number describes: the order of bright and dim
+/// tone's effective exposure after a time t is I·<see cref="MeteredSecondsFor"/>(t). Valid for a latent image that one number describes: the order of bright and dim
 /// light does not matter in it, which in fact costs up to a few tenths of a stop (Webb, JOSA 40, 3, 1950). Immutable.
 /// </summary>
 public abstract record FailureLaw
 {
     /// <summary>A sentence for the user: what the law is and how far it can be trusted.</summary>
     public abstract string Describe();
-
-    /// <summary>The time needed with failure for a metered time.</summary>
-    public Duration TimeNeeded(Duration metered) => Duration.FromSeconds(SecondsNeeded(metered.Seconds));
-
-    /// <summary>The metered time that a real time is worth: the inverse of <see cref="TimeNeeded"/>.</summary>
-    public Duration MeteredFor(Duration actual) => Duration.FromSeconds(MeteredSecondsFor(actual.Seconds));
 
     /// <summary>Light lost to failure over a real time: lg2(t/t_m), zero or more.</summary>
     public Stops Loss(Duration actual)

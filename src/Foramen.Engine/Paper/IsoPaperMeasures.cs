@@ -61,8 +61,4 @@ public sealed record IsoPaperMeasures
         var step = (int)Math.Floor((10 * Math.Log10(Guard.Within(speed, 1e-3, 1e6, "the paper's speed"))) + 0.5);
         return decade[((step % 10) + 10) % 10] * Math.Pow(10, Math.Floor(step / 10.0));
     }
-
-    /// <summary>A range rounded to the nearest multiple of ten, halves upwards (rounding from memory of the standard).</summary>
-    /// <param name="range">R, above zero.</param>
-    public static double RoundRange(double range) => Math.Floor((range / 10) + 0.5) * 10;
 }

@@ -6,7 +6,7 @@ namespace Foramen.Engine.Paper;
 /// The logistic characteristic curve in x = lg H, with a Richards exponent for an unequal toe and shoulder:
 /// D = Dmin + Dn·[1 + exp(−k(x − x0))]^(−g) for negative-working paper; direct-positive paper mirrors it, exp(+k(x − x0)).
 /// With g = 1 it is the Hill function in H. Valid from toe to shoulder of one emulsion; a two-emulsion paper may show a bump
-/// that it cannot follow (use <see cref="MeasuredCurve"/>).
+/// that it cannot follow.
 /// </summary>
 /// <remarks>Hill (1910) for the form in H; Richards (1959) for g. Their use for paper curves is ordinary curve fitting.</remarks>
 public sealed class LogisticCurve : CharacteristicCurve

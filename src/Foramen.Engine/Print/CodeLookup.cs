@@ -26,11 +26,6 @@ internal sealed class CodeLookup
         }
     }
 
-    /// <summary>The code at an exposure in lux seconds, 0 or more.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public byte At(float exposure)
-        => codes[Math.Clamp((BitConverter.SingleToInt32Bits(exposure) >> Shift) - FirstIndex, 0, Count - 1)];
-
     /// <summary>The codes of a row of exposures.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Read(ReadOnlySpan<float> exposures, Span<byte> into)

@@ -25,7 +25,6 @@ public sealed class PredictedPrint
     private readonly ExposureLookup density;
     private readonly ExposureLookup reflectance;
     private readonly Lazy<CodeLookup> grey;
-    private readonly Lazy<CodeLookup[]> colours;
     private readonly double whitest;
     private readonly int border;
     private readonly float borderExposure;
@@ -42,8 +41,7 @@ public sealed class PredictedPrint
         density = new ExposureLookup(none, lg => Shown(curve.DensityAtLg(lg)));
         reflectance = new ExposureLookup(Math.Pow(10, -none), lg => Math.Pow(10, -Shown(curve.DensityAtLg(lg))));
         whitest = look.WhiteIsPaper ? Math.Pow(10, -curve.MinimumDensity.Value) : 1;
-        grey = new(() => Codes(1));
-        colours = new(() => [Codes(look.Tint.Red), Codes(look.Tint.Green), Codes(look.Tint.Blue)]);
+        grey = new(() => new CodeLookup(exposed => SrgbTransfer.CodeOf(reflectance.At(exposed) / whitest)));
         border = (int)Math.Round(look.Border.Millimetres / image.Grid.PitchMillimetres);
         borderExposure = exposure.FlashThroughHole ? 0 : (float)exposure.Flash.LuxSeconds;
         Width = image.Grid.Width + (2 * border);
@@ -55,7 +53,7 @@ public sealed class PredictedPrint
         this.image = image;
         this.exposure = exposure;
         look = other.look;
-        (density, reflectance, grey, colours) = (other.density, other.reflectance, other.grey, other.colours);
+        (density, reflectance, grey) = (other.density, other.reflectance, other.grey);
         (whitest, border, Width, Height) = (other.whitest, other.border, other.Width, other.Height);
         borderExposure = exposure.FlashThroughHole ? 0 : (float)exposure.Flash.LuxSeconds;
     }
@@ -71,9 +69,6 @@ public sealed class PredictedPrint
 
     /// <summary>From pixel to pixel, mm.</summary>
     public double PitchMillimetres => image.Grid.PitchMillimetres;
-
-    /// <summary>Whether <see cref="WriteGrey8"/> shows all there is; otherwise the base is tinted and <see cref="WriteRgba8"/> shows it.</summary>
-    public bool IsGrey => look.Tint.IsNeutral;
 
     /// <summary>Part of the picture, without its border, that is known, 0 to 1.</summary>
     public double KnownShare => image.KnownShare;
@@ -95,43 +90,44 @@ public sealed class PredictedPrint
         ? new(this, again, other)
         : throw new RefusalException($"The light is of {other.Grid.Width} × {other.Grid.Height} pixels and the print of {image.Grid.Width} × {image.Grid.Height}; they should be the same.");
 
-    /// <summary>Whether a pixel is known; the border always is.</summary>
-    /// <exception cref="RefusalException">Outside the print.</exception>
-    public bool IsKnown(int column, int row)
-    {
-        Guard.Within(column, 0, Width - 1, "the column");
-        Guard.Within(row, 0, Height - 1, "the row");
-        var own = (look.IsMirrored ? Width - 1 - column : column) - border;
-        return IsBorder(column, row) || image.At(own, row - border) is not null;
-    }
-
-    /// <summary>Density of a pixel; null where unknown.</summary>
-    /// <exception cref="RefusalException">Outside the print.</exception>
-    public Density? DensityAt(int column, int row)
-    {
-        if (!IsKnown(column, row))
-        {
-            return null;
-        }
-
-        var line = new float[Width];
-        ReadExposure(row, line);
-        return Density.FromValue(density.At(line[column]));
-    }
-
     /// <summary>All densities, row by row; NaN where unknown.</summary>
-    public float[] Densities(CancellationToken cancellation = default) => Plane(density, cancellation);
+    public float[] Densities(CancellationToken cancellation = default)
+    {
+        var plane = GC.AllocateUninitializedArray<float>(Width * Height);
+        RowWork.Run(
+            Height,
+            RowsInBand,
+            (from, to) =>
+            {
+                for (var row = from; row < to; row++)
+                {
+                    var line = plane.AsSpan(row * Width, Width);
+                    ReadExposure(row, line);
+                    density.Read(line);
 
-    /// <summary>All reflectances, row by row; NaN where unknown.</summary>
-    public float[] Reflectances(CancellationToken cancellation = default) => Plane(reflectance, cancellation);
+                    var flags = FlagsIfUnknown(row);
+                    for (var i = 0; i < flags.Length; i++)
+                    {
+                        line[i + border] = flags[i] == 0 ? float.NaN : line[i + border];
+                    }
+                }
+            },
+            null,
+            cancellation);
+        return plane;
+    }
 
-    /// <summary>The whole print as 8-bit grey in sRGB's transfer function, row by row; unknown parts are hatched. The base's tint is left out.</summary>
+    /// <summary>The whole print as 8-bit grey in sRGB's transfer function, row by row; unknown parts are hatched.</summary>
     /// <param name="codes">Width × height bytes.</param>
     /// <param name="cancellation">Stops between bands of rows.</param>
     /// <exception cref="RefusalException">Too little room.</exception>
     public void WriteGrey8(Memory<byte> codes, CancellationToken cancellation = default)
     {
-        CheckRoom(codes.Length, 1);
+        if (codes.Length < (long)Width * Height)
+        {
+            throw new RefusalException($"There is room for {codes.Length} bytes; the print needs {(long)Width * Height}.");
+        }
+
         var lookup = grey.Value;
         EachRow(
             (row, line) =>
@@ -148,40 +144,7 @@ public sealed class PredictedPrint
             cancellation);
     }
 
-    /// <summary>The whole print as 8-bit red, green, blue and full alpha in sRGB, with the base's tint; unknown parts are hatched.</summary>
-    /// <param name="codes">4 × width × height bytes.</param>
-    /// <param name="cancellation">Stops between bands of rows.</param>
-    /// <exception cref="RefusalException">Too little room.</exception>
-    public void WriteRgba8(Memory<byte> codes, CancellationToken cancellation = default)
-    {
-        CheckRoom(codes.Length, 4);
-        var tables = colours.Value;
-        var (red, green, blue) = (tables[0], tables[1], tables[2]);
-        EachRow(
-            (row, line) =>
-            {
-                var into = codes.Span.Slice(4 * row * Width, 4 * Width);
-                for (var i = 0; i < line.Length; i++)
-                {
-                    into[4 * i] = red.At(line[i]);
-                    into[(4 * i) + 1] = green.At(line[i]);
-                    into[(4 * i) + 2] = blue.At(line[i]);
-                    into[(4 * i) + 3] = 255;
-                }
-
-                var flags = FlagsIfUnknown(row);
-                for (var i = 0; i < flags.Length; i++)
-                {
-                    if (flags[i] == 0)
-                    {
-                        into.Slice(4 * (i + border), 3).Fill(Hatch(i, row));
-                    }
-                }
-            },
-            cancellation);
-    }
-
-    /// <summary>A row as 16-bit linear reflectance, 65535 for white; 0 where unknown (see <see cref="IsKnown"/>).</summary>
+    /// <summary>A row as 16-bit linear reflectance, 65535 for white; 0 where unknown.</summary>
     /// <param name="row">Row, from the top.</param>
     /// <param name="into">Receives one value for each column.</param>
     /// <exception cref="RefusalException">Outside the print, or too little room.</exception>
@@ -205,9 +168,6 @@ public sealed class PredictedPrint
     }
 
     private static byte Hatch(int column, int row) => (((column + row) >> 3) & 1) == 0 ? HatchDark : HatchLight;
-
-    private bool IsBorder(int column, int row)
-        => column < border || row < border || column >= Width - border || row >= Height - border;
 
     /// <summary>Effective exposure of a row, border included; that of the flash alone where the image is unknown.</summary>
     private void ReadExposure(int row, Span<float> line)
@@ -281,40 +241,4 @@ public sealed class PredictedPrint
         },
         null,
         cancellation);
-
-    private float[] Plane(ExposureLookup lookup, CancellationToken cancellation)
-    {
-        var plane = GC.AllocateUninitializedArray<float>(Width * Height);
-        RowWork.Run(
-            Height,
-            RowsInBand,
-            (from, to) =>
-            {
-                for (var row = from; row < to; row++)
-                {
-                    var line = plane.AsSpan(row * Width, Width);
-                    ReadExposure(row, line);
-                    lookup.Read(line);
-
-                    var flags = FlagsIfUnknown(row);
-                    for (var i = 0; i < flags.Length; i++)
-                    {
-                        line[i + border] = flags[i] == 0 ? float.NaN : line[i + border];
-                    }
-                }
-            },
-            null,
-            cancellation);
-        return plane;
-    }
-
-    private CodeLookup Codes(double tint) => new(exposed => SrgbTransfer.CodeOf(reflectance.At(exposed) * tint / whitest));
-
-    private void CheckRoom(int bytes, int bytesInPixel)
-    {
-        if (bytes < (long)Width * Height * bytesInPixel)
-        {
-            throw new RefusalException($"There is room for {bytes} bytes; the print needs {(long)Width * Height * bytesInPixel}.");
-        }
-    }
 }

@@ -24,9 +24,6 @@ public sealed record PrintLook
     /// </summary>
     public bool IsMirrored { get; init; }
 
-    /// <summary>Colour of the base.</summary>
-    public BaseTint Tint { get; init; } = BaseTint.Neutral;
-
     /// <summary>
     /// Whether white on the screen is the paper's own white, as an eye that has settled on the print sees it, rather than a perfect diffuser, of which
     /// paper falls a little short.

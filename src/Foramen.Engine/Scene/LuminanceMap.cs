@@ -57,12 +57,6 @@ public sealed class LuminanceMap
     /// <summary>The same values for rooms and hosts that must hold on to them across calls.</summary>
     public ReadOnlyMemory<float> ValuesMemory => values;
 
-    /// <summary>Luminance as the eye and the meter see it: Y = 0.2126 R + 0.7152 G + 0.0722 B in linear sRGB.</summary>
-    /// <param name="photo">An anchored photograph.</param>
-    /// <param name="reduction">Average over about this many pixels each way at once; 1 for none.</param>
-    /// <exception cref="RefusalException">The photograph is not anchored, or the reduction not between 1 and 1000.</exception>
-    public static LuminanceMap Photometric(ScenePhotograph photo, int reduction = 1) => AsPaperSees(photo, PaperSight.Eye, reduction);
-
     /// <summary>Luminance as a paper sees it, on a scale where a neutral surface keeps its luminance.</summary>
     /// <param name="photo">An anchored photograph.</param>
     /// <param name="sight">The paper's sight in the light of the scene.</param>
@@ -109,9 +103,6 @@ public sealed class LuminanceMap
     /// <summary>What the value of a pixel is.</summary>
     /// <exception cref="RefusalException">Outside the map.</exception>
     public LuminanceLimit LimitAt(int column, int row) => limits[IndexOf(column, row)];
-
-    /// <summary>Share of pixels with this limit, 0 to 1.</summary>
-    public double ShareOf(LuminanceLimit limit) => Limits.Count(limit) / (double)limits.Length;
 
     /// <summary>A map smaller by about a factor each way: sizes are divided and rounded, at least one pixel is left.</summary>
     /// <exception cref="RefusalException">The factor is not between 1 and 1000.</exception>

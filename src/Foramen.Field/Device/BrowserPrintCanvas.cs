@@ -19,15 +19,6 @@ internal sealed partial class BrowserPrintCanvas : IPrintCanvas
         Grey(canvasId, width, height, greys);
     }
 
-    public void DrawRgba(string canvasId, int width, int height, Span<byte> rgba)
-    {
-        ArgumentOutOfRangeException.ThrowIfNotEqual(rgba.Length, 4 * width * height);
-        Rgba(canvasId, width, height, rgba);
-    }
-
     [JSImport("drawGrey", Module)]
     private static partial bool Grey(string canvasId, int width, int height, [JSMarshalAs<JSType.MemoryView>] Span<byte> greys);
-
-    [JSImport("drawRgba", Module)]
-    private static partial bool Rgba(string canvasId, int width, int height, [JSMarshalAs<JSType.MemoryView>] Span<byte> rgba);
 }

@@ -12,7 +12,4 @@ public interface IPrintCanvas
     /// <param name="height">Rows.</param>
     /// <param name="greys">width × height bytes.</param>
     void DrawGrey(string canvasId, int width, int height, Span<byte> greys);
-
-    /// <summary>Four bytes a pixel: red, green, blue, opacity; rows downwards.</summary>
-    void DrawRgba(string canvasId, int width, int height, Span<byte> rgba);
 }

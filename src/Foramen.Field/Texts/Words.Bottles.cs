@@ -18,6 +18,13 @@ public static partial class Words
         public const string Holds = "It holds";
         public const string Developer = "Developer";
         public const string Fixer = "Fixer";
+        public const string Which = "Which fixer";
+        public const string Rapid = "Rapid";
+        public const string RapidFor = "Paper strength, about 2 min";
+        public const string Strong = "Rapid, strong";
+        public const string StrongFor = "Film strength, about 1 min";
+        public const string Plain = "Plain";
+        public const string PlainFor = "Hypo, about 8 min";
         public const string NameHint = "May stay empty";
         public const string Volume = "Working solution";
         public const string Covering = "Covers a sheet";

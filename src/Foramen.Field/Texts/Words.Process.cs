@@ -23,10 +23,11 @@ public static partial class Words
         public const string AfterDeveloper = "After the developer";
         public const string Changes = "Changes of water";
         public const string WentOnTime = "It went on when the time was over";
-        public const string FixHint = "Rapid fixer needs 1 to 2 min, plain fixer 5 to 10; cold fixer is slower.";
+        public const string FixHint = "Rapid fixer needs 1 to 2 min, plain fixer 5 to 10.";
         public const string WashHint = "Two minutes each. Changing the water counts for more than its amount; fibre paper needs more.";
         public const string BeforeShort = "Gloves on, eyes guarded, fresh air. The safety data sheets of your chemicals come first.";
         public const string BeforeMore = "More to mind";
+        public const string WhenWrong = "If something goes wrong";
         public const string Finish = "Wash is over";
         public const string Through = "The sheet is through. Look at it in good light once it has dried: wet prints look lighter and richer.";
         public const string Others = "Also running";
@@ -40,6 +41,10 @@ public static partial class Words
         public const string TenthUsual = "Usual is a tenth fresh after each sheet, and about as much poured away to make room.";
         public const string Lost = "Lost at the transfer";
         public const string ColourNow = "The developer looks like";
+
+        public static string FixerAtTwenty(string twenty) => $"Fixer at {twenty}";
+
+        public static string FixerInTheCold(string celsius, double seconds) => $"At {celsius} that is {Time.TimeText.Spoken(seconds)}: cold fixer is slower.";
 
         /// <summary>What must be known before the first bottle is opened.</summary>
         public static IReadOnlyList<string> Before { get; } =

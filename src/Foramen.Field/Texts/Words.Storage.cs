@@ -20,6 +20,9 @@ public static partial class Words
         public const string Blocked = "Another tab holds an older version open; close the other tabs and try again.";
         public const string Failed = "The browser could not save this; try again.";
 
+        public static string Conflicts(int count) => string.Create(
+            CultureInfo.CurrentCulture, $"{(count == 1 ? "One thing" : $"{count} things")} in the journal cannot all be right. Nothing was dropped.");
+
         public static string Room(double usedBytes, double quotaBytes) => string.Create(
             CultureInfo.CurrentCulture, $"{usedBytes / 1e6:0.#} MB of {quotaBytes / 1e6:0} MB in use.");
 

@@ -54,18 +54,8 @@ public sealed class EntrySet
         => (counting.TryGetValue(entry.Id, out var known) && known.Equals(entry))
         || (others.TryGetValue(entry.Id, out var more) && more.Contains(entry));
 
-    /// <summary>The largest number this device has used, or zero: the next entry takes one more.</summary>
-    public long LastSequenceOf(DeviceId device)
-    {
-        var last = tracks.TryGetValue(device, out var track) ? track.LastSequence : 0;
-        return others.IsEmpty ? last : All.Where(entry => entry.Device == device).Select(entry => entry.Sequence).DefaultIfEmpty(last).Max();
-    }
-
     /// <summary>This set and one more entry.</summary>
     public EntrySet With(Entry entry) => Union([entry]);
-
-    /// <summary>All entries of both.</summary>
-    public EntrySet Union(EntrySet other) => other.Count > Count ? other.Union(All) : Union(other.All);
 
     /// <summary>All entries of this set and these.</summary>
     public EntrySet Union(IEnumerable<Entry> entries)

@@ -76,14 +76,11 @@ public sealed class Ledger
         return builder.ToLedger(entries);
     }
 
-    /// <summary>This ledger and one more entry: see <see cref="With(IEnumerable{Entry})"/>.</summary>
-    public Ledger With(Entry entry) => With([entry]);
-
     /// <summary>
     /// This ledger and more entries. Entries that go at the end (a device's next, not before what is here, not about an older entry) are folded in one
     /// by one; anything else folds all anew. The result is the same.
     /// </summary>
-    public Ledger With(IEnumerable<Entry> entries)
+    public Ledger With(params IEnumerable<Entry> entries)
     {
         var more = entries as IReadOnlyCollection<Entry> ?? [.. entries];
         if (more.Count > AnewFrom && more.Count * 4L > Entries.Count)

@@ -24,8 +24,6 @@ public static class SheetLesson
 
     /// <summary>The evidence of a judged sheet.</summary>
     /// <exception cref="RefusalException">It lacks paper, camera, tones or an exposure, or holds what cannot be.</exception>
-    public static Evidence Of(Ledger ledger, Sheet sheet) => Of(ledger, sheet, new KnownGear());
-
     internal static Evidence Of(Ledger ledger, Sheet sheet, KnownGear gear)
     {
         var judgement = sheet.Judgement ?? throw new RefusalException("It has not been judged.");

@@ -1,3 +1,6 @@
+using Foramen.Journal;
+using Foramen.Journal.Bodies;
+using Foramen.Journal.Entries;
 using Foramen.Journal.Exchange;
 
 namespace Foramen.Cli.Tests.Verbs;
@@ -34,6 +37,22 @@ public sealed class JournalVerbTests : IDisposable
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("does not match its hash", run.Errors, StringComparison.Ordinal);
         Assert.Contains("damaged", run.Output, StringComparison.Ordinal);
+    }
+
+    // An installation that was copied goes on with the same numbers: nothing is damaged, all is kept, and it is said.
+    [Fact]
+    public async Task A_number_used_twice_is_said_and_is_no_damage()
+    {
+        var file = At("copied.foramen.jsonl");
+        var phone = DeviceId.Parse("phone");
+        Entry Opened(string id) => Entry.Create(
+            Ulid.Parse(id), phone, 7, new DateTimeOffset(2026, 5, 9, 9, 0, 0, TimeSpan.Zero), new HoleOpened { Sheet = Ulid.Parse("01KR6150E0H3X0TXCZGHDMFG24") });
+        await File.WriteAllBytesAsync(
+            file, JournalFile.Write([Opened("01KR6150E0H3X0TXCZGHDMFG01"), Opened("01KR6150E0H3X0TXCZGHDMFG02")]), TestContext.Current.CancellationToken);
+        var run = await PromptRun.OfAsync("journal", "verify", file);
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("Device phone used its number 7 more than once", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("2 entries", run.Output, StringComparison.Ordinal);
     }
 
     [Theory]

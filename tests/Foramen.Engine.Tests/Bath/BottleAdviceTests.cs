@@ -41,7 +41,6 @@ public class BottleAdviceTests
     {
         var bottle = After(10, Ml(1.5), Ml(30));
         var advice = BottleAdvice.For(bottle);
-        Assert.Equal(TopUpWay.Refresh, advice.Way);
         Assert.Contains("30 ml fresh", advice.LeadsTo, StringComparison.Ordinal);
         Assert.Contains("28.5 ml to waste", advice.LeadsTo, StringComparison.Ordinal);
         Assert.Contains("9 sheets' worth", advice.LeadsTo, StringComparison.Ordinal);
@@ -54,7 +53,6 @@ public class BottleAdviceTests
     public void Replacing_only_the_loss_lets_it_die()
     {
         var advice = BottleAdvice.For(After(10, Ml(1.5), Ml(1.5)));
-        Assert.Equal(TopUpWay.OnlyLoss, advice.Way);
         Assert.Contains("199 sheets' worth and the bottle dies", advice.LeadsTo, StringComparison.Ordinal);
         Assert.Equal(BottleEnd.Activity, advice.SheetsLeft!.End);
     }
@@ -63,7 +61,6 @@ public class BottleAdviceTests
     public void Without_topping_up_it_weakens_and_shrinks()
     {
         var advice = BottleAdvice.For(After(10, Ml(1.5), Ml(0)));
-        Assert.Equal(TopUpWay.None, advice.Way);
         Assert.Contains("takes 1.5 ml", advice.LeadsTo, StringComparison.Ordinal);
     }
 

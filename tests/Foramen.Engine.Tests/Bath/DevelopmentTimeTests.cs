@@ -40,7 +40,7 @@ public class DevelopmentTimeTests
     {
         var answer = DevelopmentTime.For(Paper, C(celsius), activity);
         Assert.InRange(answer.Time.Middle.Seconds, answer.Time.Low.Seconds, answer.Time.High.Seconds);
-        Assert.InRange(answer.Time.Middle.Seconds, answer.Minimum.Seconds, answer.Longest.Seconds);
+        Assert.InRange(answer.Time.Middle.Seconds, answer.Minimum.Seconds, 2 * answer.Minimum.Seconds);
     });
 
     [Theory]
@@ -101,21 +101,6 @@ public class DevelopmentTimeTests
     [Fact]
     public void Nothing_appears_in_a_closed_tank()
         => Assert.Contains("closed tank", Assert.Throws<RefusalException>(() => FactorialDevelopment.Time(S(9), 8, DevelopingVessel.ClosedTank)).Message, StringComparison.Ordinal);
-
-    [Fact]
-    public void Both_laws_agree_where_they_were_tied() => Gen.Double[1.3, 3].Sample(q10 =>
-        Assert.Equal(
-            TemperatureCoefficient.FromQ10(q10, C(20)).TimeFactor(C(30)),
-            ArrheniusLaw.FromQ10(q10, C(20), C(30)).TimeFactor(C(30)),
-            1e-9));
-
-    [Fact]
-    public void Two_times_that_show_nothing_are_refused()
-    {
-        Assert.Throws<RefusalException>(() => TemperatureCoefficient.FromTwoTimes((C(20), S(60)), (C(21), S(50))));
-        Assert.Throws<RefusalException>(() => TemperatureCoefficient.FromTwoTimes((C(15), S(0)), (C(25), S(50))));
-        Assert.Throws<RefusalException>(() => TemperatureCoefficient.FromTwoTimes((C(15), S(40)), (C(25), S(50))));
-    }
 
     [Fact]
     public void Absurd_profiles_are_refused()

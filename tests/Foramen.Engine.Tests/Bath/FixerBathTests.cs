@@ -7,6 +7,9 @@ namespace Foramen.Engine.Tests.Bath;
 
 public class FixerBathTests
 {
+    // One bath, for prints that are to last.
+    private static readonly FixerLimits Limits = FixerLimits.From(0.5, 2.73);
+
     [Fact]
     public void The_order_of_sheets_does_not_matter() => Gen.Select(Gen.Double[1, 500], Gen.Double[0, 0.1]).Array[2, 12].Sample(sheets =>
     {
@@ -19,7 +22,7 @@ public class FixerBathTests
     [Fact]
     public void Sheets_left_is_the_last_that_keeps_the_limits() => Gen.Select(Gen.Double[20, 500], Gen.Double[0.002, 0.1], Gen.Double[0.15, 0.9]).Sample((area, silver, refreshed) =>
     {
-        var bath = FixerBath.Fill(Ml(300), FixerLimits.SingleBath);
+        var bath = FixerBath.Fill(Ml(300), Limits);
         var left = bath.SheetsLeft(Cm2(area), silver, refreshed);
         Assert.True(left >= bath.SheetsLeft(Cm2(area), silver));
         for (var n = 0; n < Math.Min(left, 500); n++)
@@ -31,25 +34,6 @@ public class FixerBathTests
 
         Assert.True(left == 10_000 || bath.AfterSheet(Cm2(area), silver).IsSpent);
     });
-
-    // Little of the first bath's silver reaches the second: about v·c1/V2 to the sheet.
-    [Fact]
-    public void The_second_bath_stays_clean()
-    {
-        var baths = TwoBathFixer.Fill(Ml(300));
-        while (!baths.First.IsSpent)
-        {
-            baths = baths.AfterSheet(Cm2(199.2), 0.0195, Ml(2));
-        }
-
-        Assert.Equal(31, baths.First.Sheets);
-        Assert.InRange(baths.Second.SilverGramsPerLitre, 0.1, 0.3);
-        Assert.True(baths.IsSpent);
-        var moved = baths.MovedUp();
-        Assert.False(moved.IsSpent);
-        Assert.Equal(baths.Second.SilverGramsPerLitre, moved.First.SilverGramsPerLitre);
-        Assert.Equal(0, moved.Second.SilverGramsPerLitre);
-    }
 
     [Fact]
     public void A_darker_print_gives_less_silver()
@@ -73,12 +57,11 @@ public class FixerBathTests
     {
         Assert.Contains("68 °F meant", Assert.Throws<RefusalException>(() => FixingTime.At(S(240), C(68))).Message, StringComparison.Ordinal);
         Assert.Throws<RefusalException>(() => FixingTime.At(S(240), C(-2)));
-        Assert.Throws<RefusalException>(() => FixerBath.Fill(default, FixerLimits.SingleBath));
-        Assert.Throws<RefusalException>(() => FixerBath.Fill(Ml(300), FixerLimits.SingleBath).Refreshed(1.1));
-        Assert.Throws<RefusalException>(() => FixerBath.Fill(Ml(300), FixerLimits.SingleBath).AfterCarryOver(Ml(301), 1));
+        Assert.Throws<RefusalException>(() => FixerBath.Fill(default, Limits));
+        Assert.Throws<RefusalException>(() => FixerBath.Fill(Ml(300), Limits).Refreshed(1.1));
         Assert.Throws<RefusalException>(() => FixerLimits.From(double.NaN, 1));
     }
 
     private static FixerBath Fold(IEnumerable<(double Area, double Silver)> sheets)
-        => sheets.Aggregate(FixerBath.Fill(Ml(300), FixerLimits.SingleBath), (bath, each) => bath.AfterSheet(Cm2(each.Area), each.Silver));
+        => sheets.Aggregate(FixerBath.Fill(Ml(300), Limits), (bath, each) => bath.AfterSheet(Cm2(each.Area), each.Silver));
 }

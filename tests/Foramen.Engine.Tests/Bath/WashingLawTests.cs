@@ -33,10 +33,6 @@ public class WashingLawTests
     });
 
     [Fact]
-    public void Time_until_is_the_inverse_of_left() => Gen.Double[1e-5, 0.99].Sample(part =>
-        Assert.Equal(part, WashingOut.Coated.Left(WashingOut.Coated.TimeUntil(part)), 1e-9));
-
-    [Fact]
     public void A_plan_reaches_its_target() => Gen.Select(Gen.Bool, Gen.Double[50, 2000], Gen.Double[1, 30], Gen.Double[100, 1000], Gen.Double[4, 30])
         .Sample((fibre, area, walls, filling, celsius) =>
             WashPlan.For(fibre ? SheetBase.Fibre : SheetBase.Coated, Cm2(area), Ml(walls), Ml(filling), C(celsius)).LeftGramsPerSquareMetre <= WashPlan.FilmTarget);

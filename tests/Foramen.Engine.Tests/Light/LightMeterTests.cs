@@ -32,7 +32,7 @@ public class LightMeterTests
     public void Settings_that_give_an_exposure_value_agree_with_it() => Gen.Select(GenMeter, Gen.Double[1, 64], Gen.Double[0.001, 10]).Sample((meter, aperture, seconds) =>
     {
         var (hole, time, speed) = (FNumber.FromValue(aperture), Duration.FromSeconds(seconds), CameraSpeed.FromIso(100));
-        var value = Apex.ApertureValue(hole) + Apex.TimeValue(time);
+        var value = (2 * Math.Log2(hole.Value)) - Math.Log2(time.Seconds);
         Assert.Equal(Of(meter, value), meter.LuminanceFrom(hole, time, speed).CandelasPerSquareMetre, Of(meter, value) * 1e-9);
     });
 

@@ -9,6 +9,8 @@ internal static class Skies
     /// <summary>The invented canal basin, in flat country a little below the sea.</summary>
     public static GeographicPosition Basin { get; } = GeographicPosition.FromDegrees(52.3, 5.1, -2);
 
+    public static IReadOnlyList<SkyCover> Covers { get; } = [SkyCover.Clear, SkyCover.Hazy, SkyCover.Overcast];
+
     public static Gen<DateTimeOffset> GenInstant { get; } = Gen.Long[0, 100L * 365 * 86400]
         .Select(seconds => new DateTimeOffset(1950, 1, 5, 0, 0, 0, TimeSpan.Zero).AddSeconds(seconds));
 

@@ -48,30 +48,6 @@ public class CharacteristicCurveTests
             curve.ExposureFor(middle).LuxSeconds * 1e-9);
     });
 
-    [Fact]
-    public void A_measured_curve_goes_through_its_patches_and_inverts()
-    {
-        var patches = Enumerable.Range(-3, 10).Select(i => (H(Math.Pow(10, i * 0.15)), Negative.DensityAt(H(Math.Pow(10, i * 0.15))))).ToList();
-        var measured = MeasuredCurve.Through(patches);
-        Assert.Equal(PaperKind.NegativeWorking, measured.Kind);
-        foreach (var (exposure, density) in patches)
-        {
-            Assert.Equal(density.Value, measured.DensityAt(exposure).Value, 1e-9);
-        }
-
-        Assert.Equal(2.0, measured.ExposureFor(D(0.66)).LuxSeconds, 0.02);
-        Assert.Equal(1.0, measured.Faster(Stops.FromValue(1)).ExposureFor(D(0.66)).LuxSeconds, 0.01);
-    }
-
-    [Fact]
-    public void A_curve_that_turns_back_is_refused_with_the_patch_that_does()
-    {
-        var patches = new[] { 0.06, 0.1, 0.6, 0.5, 1.2, 1.9 }.Select((d, i) => (H(1 << i), D(d))).ToList();
-        var refusal = Assert.Throws<RefusalException>(() => MeasuredCurve.Through(patches));
-        Assert.Contains("patch 3", refusal.Message, StringComparison.Ordinal);
-        Assert.Contains("patch 4", refusal.Message, StringComparison.Ordinal);
-    }
-
     [Theory]
     [InlineData(double.NaN, 0.5)]
     [InlineData(0, 0.5)]

@@ -32,7 +32,7 @@ public class FailureLawTests
     public void A_table_taken_from_a_law_gives_the_law_back()
     {
         var law = SchwarzschildFailure.FromExponent(0.85);
-        var table = MeasuredFailure.FromTable([.. new double[] { 10, 60, 300 }.Select(t => (S(t), law.TimeNeeded(S(t))))]);
+        var table = MeasuredFailure.FromTable([.. new double[] { 10, 60, 300 }.Select(t => (S(t), S(law.SecondsNeeded(t))))]);
         Assert.Equal(law.SecondsNeeded(120), table.SecondsNeeded(120), 1e-6);
         Assert.Equal(law.SecondsNeeded(600), table.SecondsNeeded(600), 1e-6);
     }

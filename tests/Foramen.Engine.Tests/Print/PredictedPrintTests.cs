@@ -114,7 +114,7 @@ public class PredictedPrintTests
     public void Codes_are_the_reflectances_in_srgb()
     {
         var print = PredictedPrint.Expose(Steps, Negative, PrintExposure.FromEffective(100), new PrintLook { Side = PrintSide.AsProcessed });
-        var reflectances = print.Reflectances(TestContext.Current.CancellationToken);
+        var densities = print.Densities(TestContext.Current.CancellationToken);
         var grey = new byte[print.Width * print.Height];
         print.WriteGrey8(grey, TestContext.Current.CancellationToken);
         var row = new ushort[print.Width];
@@ -123,22 +123,11 @@ public class PredictedPrintTests
             print.WriteLinear16(y, row);
             for (var x = 0; x < print.Width; x++)
             {
-                var r = reflectances[(y * print.Width) + x];
+                var r = Math.Pow(10, -densities[(y * print.Width) + x]);
                 var code = 255 * ((1.055 * Math.Pow(r, 1 / 2.4)) - 0.055);
                 Assert.Equal(code, grey[(y * print.Width) + x], 1.0);
-                Assert.Equal(65535 * r, row[x], 1.0);
+                Assert.Equal(65535 * r, row[x], 1 + (65535 * 2e-4));
             }
-        }
-    }
-
-    [Fact]
-    public void Density_and_reflectance_belong_together()
-    {
-        var print = PredictedPrint.Expose(Steps, Direct, PrintExposure.FromEffective(300));
-        var (densities, reflectances) = (print.Densities(TestContext.Current.CancellationToken), print.Reflectances(TestContext.Current.CancellationToken));
-        for (var i = 0; i < densities.Length; i++)
-        {
-            Assert.Equal(Math.Pow(10, -densities[i]), reflectances[i], 2e-4);
         }
     }
 
@@ -153,24 +142,11 @@ public class PredictedPrintTests
     }
 
     [Fact]
-    public void A_warm_base_is_yellower_than_grey()
-    {
-        var look = new PrintLook { Border = Mm(5), Tint = BaseTint.Warm, Side = PrintSide.AsProcessed };
-        var print = PredictedPrint.Expose(Steps, Negative, PrintExposure.FromEffective(100), look);
-        var codes = new byte[4 * print.Width * print.Height];
-        print.WriteRgba8(codes, TestContext.Current.CancellationToken);
-        Assert.False(print.IsGrey);
-        Assert.True(codes[0] > codes[1] && codes[1] > codes[2]);
-        Assert.Equal(255, codes[3]);
-    }
-
-    [Fact]
     public void Unknown_parts_say_so_everywhere()
     {
         var narrow = PhotographField.FromHorizontalAngle(400, 300, Angle.FromDegrees(40));
         var print = PredictedPrint.Expose(Image(Flat(0.35, 60, 100, 80), narrow), Negative, PrintExposure.FromEffective(100));
         Assert.True(print.KnownShare < 0.5);
-        Assert.False(print.IsKnown(0, 0));
         Assert.Null(print.DensityAt(0, 0));
         Assert.NotNull(print.DensityAt(100, 80));
         Assert.True(float.IsNaN(print.Densities(TestContext.Current.CancellationToken)[0]));
@@ -194,9 +170,7 @@ public class PredictedPrintTests
         Assert.Throws<RefusalException>(() => PrintExposure.FromEffective(double.NaN));
         Assert.Throws<RefusalException>(() => PrintExposure.FromEffective(-1));
         Assert.Throws<RefusalException>(() => new PrintLook { Border = Mm(201) });
-        Assert.Throws<RefusalException>(() => BaseTint.Find("pink"));
         var print = PredictedPrint.Expose(Steps, Negative, PrintExposure.FromEffective(10));
         Assert.Throws<RefusalException>(() => print.WriteGrey8(new byte[10], TestContext.Current.CancellationToken));
-        Assert.Throws<RefusalException>(() => print.DensityAt(-1, 0));
     }
 }

@@ -23,7 +23,7 @@ public class LuminanceMapTests
             var codes = photo.Rgba.Span.Slice(4 * i, 3);
             var (red, green, blue) = RgbSpace.ToLinearSrgb(
                 photo.Facts.Colour, SrgbTransfer.ToLinear(codes[0] / 255.0), SrgbTransfer.ToLinear(codes[1] / 255.0), SrgbTransfer.ToLinear(codes[2] / 255.0));
-            Assert.Equal(1000 * Math.Max(0, sight.BrightnessOf(red, green, blue)), map.Values[i], 0.001);
+            Assert.Equal(1000 * Math.Max(0, (sight.Red * red) + (sight.Green * green) + (sight.Blue * blue)), map.Values[i], 0.001);
             Assert.Equal(LuminanceLimit.Exact, map.Limits[i]);
         }
     });
@@ -43,7 +43,7 @@ public class LuminanceMapTests
         .Sample((code, sight, colour) =>
         {
             var photo = Photographs.Even(code, code, code, new PhotographFacts { Colour = colour }).Anchored();
-            Assert.Equal(LuminanceMap.Photometric(photo).Values[0], LuminanceMap.AsPaperSees(photo, sight).Values[0], 0.001);
+            Assert.Equal(LuminanceMap.AsPaperSees(photo, PaperSight.Eye).Values[0], LuminanceMap.AsPaperSees(photo, sight).Values[0], 0.001);
         });
 
     [Fact]
@@ -51,8 +51,8 @@ public class LuminanceMapTests
     {
         var brick = Photographs.Even(150, 80, 60).Anchored();
         var sky = Photographs.Even(120, 160, 220).Anchored();
-        Assert.True(LuminanceMap.AsPaperSees(brick, BluePaper).Values[0] < LuminanceMap.Photometric(brick).Values[0] / 2);
-        Assert.True(LuminanceMap.AsPaperSees(sky, BluePaper).Values[0] > LuminanceMap.Photometric(sky).Values[0] * 1.5);
+        Assert.True(LuminanceMap.AsPaperSees(brick, BluePaper).Values[0] < LuminanceMap.AsPaperSees(brick, PaperSight.Eye).Values[0] / 2);
+        Assert.True(LuminanceMap.AsPaperSees(sky, BluePaper).Values[0] > LuminanceMap.AsPaperSees(sky, PaperSight.Eye).Values[0] * 1.5);
     }
 
     [Theory]
@@ -66,7 +66,7 @@ public class LuminanceMapTests
     public void Blown_and_blocked_pixels_are_known(byte red, byte green, byte blue, LuminanceLimit eye, LuminanceLimit paper)
     {
         var photo = Photographs.Even(red, green, blue).Anchored();
-        Assert.Equal(eye, LuminanceMap.Photometric(photo).LimitAt(3, 2));
+        Assert.Equal(eye, LuminanceMap.AsPaperSees(photo, PaperSight.Eye).LimitAt(3, 2));
         Assert.Equal(paper, LuminanceMap.AsPaperSees(photo, BluePaper).LimitAt(3, 2));
     }
 
@@ -74,13 +74,13 @@ public class LuminanceMapTests
     public void A_blocked_pixel_holds_the_bound_and_not_nothing()
         => Assert.Equal(
             1000 * SrgbTransfer.ToLinear(2 / 255.0),
-            LuminanceMap.Photometric(Photographs.Even(0, 0, 0).Anchored()).Values[0],
+            LuminanceMap.AsPaperSees(Photographs.Even(0, 0, 0).Anchored(), PaperSight.Eye).Values[0],
             1e-4);
 
     [Fact]
     public void Reducing_keeps_the_mean_at_any_size() => Gen.Select(Photographs.Any, Gen.Double[0, 1], Gen.Double[0, 1]).Sample((photo, x, y) =>
     {
-        var map = LuminanceMap.Photometric(photo);
+        var map = LuminanceMap.AsPaperSees(photo, PaperSight.Eye);
         var reduced = map.ReducedTo(1 + (int)(x * (map.Width - 1)), 1 + (int)(y * (map.Height - 1)));
         Assert.Equal(Mean(map), Mean(reduced), 1e-4 * (1 + Mean(map)));
     });
@@ -98,7 +98,7 @@ public class LuminanceMapTests
     [Fact]
     public void A_mean_lies_between_its_parts() => Gen.Select(Photographs.Any, Gen.Int[2, 9]).Sample((photo, factor) =>
     {
-        var map = LuminanceMap.Photometric(photo);
+        var map = LuminanceMap.AsPaperSees(photo, PaperSight.Eye);
         foreach (var value in map.Reduced(factor).Values)
         {
             Assert.InRange(value, Min(map) * 0.9999f, Max(map) * 1.0001f);
@@ -118,7 +118,7 @@ public class LuminanceMapTests
     public void Any_blown_part_makes_a_mean_at_least()
     {
         var photo = Photographs.FromPixels(4, 4, (x, y) => x == 0 && y == 0 ? ((byte)255, (byte)255, (byte)255) : ((byte)90, (byte)90, (byte)90));
-        var reduced = LuminanceMap.Photometric(photo.Anchored()).Reduced(2);
+        var reduced = LuminanceMap.AsPaperSees(photo.Anchored(), PaperSight.Eye).Reduced(2);
         Assert.Equal(
             [LuminanceLimit.AtLeast, LuminanceLimit.Exact, LuminanceLimit.Exact, LuminanceLimit.Exact],
             reduced.Limits.ToArray());
@@ -130,7 +130,7 @@ public class LuminanceMapTests
     public void A_blocked_part_counts_only_beside_dark_ones(byte beside, LuminanceLimit limit)
     {
         var photo = Photographs.FromPixels(2, 2, (x, _) => x == 0 ? ((byte)0, (byte)0, (byte)0) : (beside, beside, beside));
-        Assert.Equal(limit, LuminanceMap.Photometric(photo.Anchored()).Reduced(2).LimitAt(0, 0));
+        Assert.Equal(limit, LuminanceMap.AsPaperSees(photo.Anchored(), PaperSight.Eye).Reduced(2).LimitAt(0, 0));
     }
 
     [Fact]
@@ -142,15 +142,17 @@ public class LuminanceMapTests
             1 => ((byte)0, (byte)1, (byte)2),
             _ => ((byte)90, (byte)90, (byte)90),
         });
-        var map = LuminanceMap.Photometric(photo.Anchored());
-        Assert.Equal((0.25, 0.25, 0.5), (map.ShareOf(LuminanceLimit.AtLeast), map.ShareOf(LuminanceLimit.AtMost), map.ShareOf(LuminanceLimit.Exact)));
+        var map = LuminanceMap.AsPaperSees(photo.Anchored(), PaperSight.Eye);
+        Assert.Equal((0.25, 0.25, 0.5), (Share(LuminanceLimit.AtLeast), Share(LuminanceLimit.AtMost), Share(LuminanceLimit.Exact)));
+
+        double Share(LuminanceLimit limit) => map.Limits.ToArray().Count(each => each == limit) / (double)(map.Width * map.Height);
     }
 
     [Fact]
     public void A_photograph_without_exposure_is_refused_and_told_what_would_do()
         => Assert.Contains(
             "meter reading",
-            Assert.Throws<RefusalException>(() => LuminanceMap.Photometric(Photographs.Even(1, 2, 3))).Message,
+            Assert.Throws<RefusalException>(() => LuminanceMap.AsPaperSees(Photographs.Even(1, 2, 3), PaperSight.Eye)).Message,
             StringComparison.Ordinal);
 
     [Fact]

@@ -1,4 +1,5 @@
 using CsCheck;
+using Foramen.Engine.Light;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 
@@ -13,7 +14,7 @@ public class PhotographMeterTests
     {
         var whole = RectangleInPhotograph.FromFractions(0, 0, 1, 1);
         var anchored = PhotographMeter.Anchor(photo, whole, Luminance.FromCandelasPerSquareMetre(candelas));
-        Assert.Equal(candelas, LuminanceMap.Photometric(anchored).ReducedTo(1, 1).Values[0], candelas * 1e-4);
+        Assert.Equal(candelas, LuminanceMap.AsPaperSees(anchored, PaperSight.Eye).ReducedTo(1, 1).Values[0], candelas * 1e-4);
     });
 
     [Fact]

@@ -14,7 +14,7 @@ public class ToneReaderTests
     {
         var photo = Photographs.Even(red, green, blue, width: 30, height: 20).Anchored();
         var tone = Read(photo, PointInPhotograph.FromFractions(0.3, 0.9));
-        Assert.Equal(LuminanceMap.Photometric(photo).Values[0], tone.Luminance.CandelasPerSquareMetre, 0.001);
+        Assert.Equal(LuminanceMap.AsPaperSees(photo, PaperSight.Eye).Values[0], tone.Luminance.CandelasPerSquareMetre, 0.001);
         Assert.Equal(LuminanceMap.AsPaperSees(photo, Paper).Values[0], tone.ActinicLuminance.CandelasPerSquareMetre, 0.001);
         Assert.Equal(LuminanceLimit.Exact, tone.ReadingLimit);
     });

@@ -151,6 +151,4 @@ internal sealed class FakePrintCanvas : IPrintCanvas
     public Task PrepareAsync() => Task.CompletedTask;
 
     public void DrawGrey(string canvasId, int width, int height, Span<byte> greys) => Drawn.Add((width, height, greys.ToArray()));
-
-    public void DrawRgba(string canvasId, int width, int height, Span<byte> rgba) => Drawn.Add((width, height, rgba.ToArray()));
 }

@@ -65,7 +65,7 @@ public sealed class RecoveredLuminanceTests
         var (width, height) = (504, 378);
         var shot = Shot.All[0];
         var picture = Picture.Of(shot, width, height, 2);
-        var map = LuminanceMap.Photometric(PhotographMeter.AnchorByExposure(new ScenePhotograph(width, height, picture.Develop(shot.WhiteLuminance), Facts(shot))));
+        var map = LuminanceMap.AsPaperSees(PhotographMeter.AnchorByExposure(new ScenePhotograph(width, height, picture.Develop(shot.WhiteLuminance), Facts(shot))), PaperSight.Eye);
         var (blown, near, exact) = (0, 0, 0);
         for (var row = 0; row < height; row++)
         {
@@ -97,7 +97,7 @@ public sealed class RecoveredLuminanceTests
     {
         var whole = PhotographMeter.AnchorByExposure(PhotographReader.Read(DemoFiles.Photograph));
         var small = PhotographMeter.AnchorByExposure(PhotographReader.Read(DemoFiles.Photograph, 500));
-        var (wholeMap, smallMap) = (LuminanceMap.Photometric(whole).ReducedTo(small.Width, small.Height), LuminanceMap.Photometric(small));
+        var (wholeMap, smallMap) = (LuminanceMap.AsPaperSees(whole, PaperSight.Eye).ReducedTo(small.Width, small.Height), LuminanceMap.AsPaperSees(small, PaperSight.Eye));
 
         Assert.InRange(small.Width, 500, 1008);
         // The decoder averages codes, not light, so edges come out a little darker.

@@ -254,7 +254,7 @@ public class JournalFileTests
         Assert.Empty(both.Conflicts);
         Assert.Equal(full.InOrder, both.InOrder);
         Assert.Equal(52.5, Ledger.Of(both).Places.Find(OneOfEach.Place)!.Body.LatitudeDegrees);
-        Assert.Equal(full.InOrder, EntrySet.Of(shared.Entries).Union(full).InOrder);
+        Assert.Equal(full.InOrder, EntrySet.Of(shared.Entries).Union(full.All).InOrder);
         Assert.Null(Ledger.Of(EntrySet.Of(shared.Entries)).Places.Find(OneOfEach.Place)!.Body.LatitudeDegrees);
     }
 

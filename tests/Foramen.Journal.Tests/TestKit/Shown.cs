@@ -44,7 +44,6 @@ internal static class Shown
             InOrder = set.InOrder.Select(item => (item.Order.EffectiveUnixMilliseconds, item.Entry.Hash).ToString()),
             All = set.All.Select(entry => entry.Hash).Order(StringComparer.Ordinal),
             Conflicts = set.Conflicts.Select(conflict => conflict.Sentence + string.Concat(conflict.Entries.Select(entry => entry.Hash))),
-            Last = GenHistory.Devices.Select(set.LastSequenceOf),
         },
         Options);
 }

@@ -9,9 +9,4 @@ namespace Foramen.Engine.Exposure;
 /// <param name="Verdict">What is left of it.</param>
 public sealed record MotionTrace(Density Bare, Density Traced, double LeastSeen, MotionVerdict Verdict)
 {
-    /// <summary>Change in density; above zero where the trace is darker than its background.</summary>
-    public double Change => Traced.Value - Bare.Value;
-
-    /// <summary>Whether it can be seen.</summary>
-    public bool IsSeen => Verdict != MotionVerdict.Vanishes;
 }

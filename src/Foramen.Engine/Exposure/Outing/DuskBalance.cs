@@ -40,10 +40,6 @@ public static class DuskBalance
             TimeSpan.FromMinutes(4));
     }
 
-    /// <summary>Mean luminance of a clear sky with the sun at an elevation near the horizon or below it, and a glow behind it.</summary>
-    /// <exception cref="RefusalException">Outside the range.</exception>
-    public static Luminance SkyLuminance(Angle trueElevation, Luminance glow)
-        => Luminance.FromCandelasPerSquareMetre(SkyLuminance(trueElevation, glow.CandelasPerSquareMetre));
-
-    private static double SkyLuminance(Angle trueElevation, double glow) => (Twilight.ClearHorizontal(trueElevation).Lux / Math.PI) + glow;
+    /// <summary>Mean luminance of a clear sky with the sun at an elevation near the horizon or below it, and a glow behind it, cd/m².</summary>
+    internal static double SkyLuminance(Angle trueElevation, double glow) => (Twilight.ClearHorizontal(trueElevation).Lux / Math.PI) + glow;
 }

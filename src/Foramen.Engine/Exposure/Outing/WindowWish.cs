@@ -6,9 +6,6 @@ namespace Foramen.Engine.Exposure;
 /// <summary>What must be so for a span of time to be worth being there. All that is asked for must hold at once. Immutable.</summary>
 public sealed record WindowWish
 {
-    /// <summary>Sun on the facade, not in the picture, an exposure under ten minutes under a clear sky.</summary>
-    public static WindowWish Usual { get; } = new();
-
     /// <summary>Whether the sun must shine on the facade.</summary>
     public bool SunOnFacade { get; init; } = true;
 

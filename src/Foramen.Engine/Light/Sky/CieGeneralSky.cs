@@ -41,9 +41,6 @@ public sealed record CieGeneralSky
     /// <summary>All sixteen, by number.</summary>
     public static IReadOnlyList<CieGeneralSky> Types { get; } = List.AsReadOnly();
 
-    /// <summary>Type 5: as bright everywhere.</summary>
-    public static CieGeneralSky Even => List[4];
-
     /// <summary>Type 12, the standard's clear sky.</summary>
     public static CieGeneralSky Clear => List[11];
 

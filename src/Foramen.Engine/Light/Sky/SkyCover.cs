@@ -29,9 +29,6 @@ public sealed record SkyCover
         (LeastKilolux, RangeKilolux, Exponent) = (a, b, c);
     }
 
-    /// <summary>The three skies: clear, hazy (or partly cloudy), overcast.</summary>
-    public static IReadOnlyList<SkyCover> Known { get; } = List.AsReadOnly();
-
     /// <summary>No clouds.</summary>
     public static SkyCover Clear => List[0];
 

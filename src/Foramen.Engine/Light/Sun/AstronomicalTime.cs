@@ -42,9 +42,6 @@ internal readonly record struct AstronomicalTime
     /// <summary>From days of universal time since 2000-01-01 12:00.</summary>
     public static AstronomicalTime FromDays(double daysUniversal) => new(daysUniversal, DeltaSeconds(2000 + (daysUniversal / 365.25)));
 
-    /// <summary>From the same days and a known difference between terrestrial and universal time, s.</summary>
-    public static AstronomicalTime FromDays(double daysUniversal, double deltaSeconds) => new(daysUniversal, deltaSeconds);
-
     /// <summary>
     /// Terrestrial less universal time, s, for 1941 to 2050: polynomials of F. Espenak and J. Meeus, Five Millennium Canon of Solar Eclipses
     /// (NASA/TP-2006-214141). Beyond 2020 they run some seconds ahead of what the Earth did; the Sun moves 0.00001° in a second.

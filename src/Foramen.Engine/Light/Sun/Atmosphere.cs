@@ -5,9 +5,6 @@ namespace Foramen.Engine.Light;
 /// <summary>The air that bends light, by its pressure and temperature at the spot.</summary>
 public sealed record Atmosphere
 {
-    /// <summary>1010 hPa and 10 °C, which almanacs reckon with.</summary>
-    public static Atmosphere Usual { get; } = new();
-
     /// <summary>Pressure at the spot (not reduced to sea level), hPa, 300 to 1100.</summary>
     /// <exception cref="RefusalException">Outside the range.</exception>
     public double PressureHectopascals { get; init => field = Guard.Within(value, 300, 1100, "the air pressure", "hPa"); } = 1010;
@@ -21,16 +18,6 @@ public sealed record Atmosphere
     {
         PressureHectopascals = Math.Min(1100, 1010 * Math.Pow(1 - (2.25577e-5 * place.ElevationMetres), 5.25588)),
     };
-
-    /// <summary>
-    /// How much higher something looks than it stands (G. G. Bennett, Journal of Navigation 35, 255, 1982, in the form for true elevations
-    /// of Þ. Sæmundsson, Sky and Telescope 72, 70, 1986). Good to 0.002° for elevations above 5° and, in ordinary air, to some 0.05° at
-    /// the horizon.
-    /// </summary>
-    /// <param name="trueElevation">Elevation without air, −90° to 90°.</param>
-    /// <exception cref="RefusalException">Outside the range.</exception>
-    public Angle Refraction(Angle trueElevation)
-        => Angle.FromDegrees(RefractionDegrees(Guard.Within(trueElevation.Degrees, -90, 90, "the elevation", "°")));
 
     /// <summary>Degrees for degrees; below −1° the value of −1° fades out towards the nadir, so that order is kept.</summary>
     internal double RefractionDegrees(double trueElevationDegrees)

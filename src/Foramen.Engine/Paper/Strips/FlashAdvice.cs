@@ -30,13 +30,6 @@ public sealed record FlashAdvice
         return curve.ExposureFor(Density.FromValue(curve.UnexposedDensity.Value + change)).LuxSeconds / FlashEffect.Threshold(curve).LuxSeconds;
     }
 
-    /// <summary>The flash for a light, by the paper's curve.</summary>
-    /// <param name="response">The paper in the flash's light.</param>
-    /// <param name="onSheet">What the white target puts on the sheet.</param>
-    /// <exception cref="RefusalException">No light on the sheet.</exception>
-    public static FlashAdvice For(PaperResponse response, Illuminance onSheet)
-        => For(response, onSheet, FlashEffect.Threshold(response.Paper.Curve));
-
     /// <summary>The flash for a light, by a threshold that was seen on a strip.</summary>
     /// <param name="response">The paper in the flash's light.</param>
     /// <param name="onSheet">What the white target puts on the sheet.</param>

@@ -39,15 +39,6 @@ public sealed record FlashTrade
             Faint(curve, effect.Exposure.LuxSeconds) / Faint(curve, 0));
     }
 
-    /// <summary>The trade from no flash to one and a half thresholds.</summary>
-    /// <param name="curve">The paper's curve.</param>
-    /// <param name="count">Points, 2 to 500.</param>
-    public static IReadOnlyList<FlashTrade> Over(CharacteristicCurve curve, int count = 31)
-    {
-        Guard.Within(count, 2, 500, "the number of points");
-        return [.. Enumerable.Range(0, count).Select(i => Of(curve, 1.5 * i / (count - 1)))];
-    }
-
     private static double Faint(CharacteristicCurve curve, double flash)
     {
         var threshold = FlashEffect.Threshold(curve).LuxSeconds;

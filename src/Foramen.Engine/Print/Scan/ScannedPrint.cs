@@ -88,15 +88,6 @@ public sealed class ScannedPrint
         return new ScannedPrint(width, height, values, clipped.Sum(one => (double)one.Light) / all, clipped.Sum(one => (double)one.Dark) / all);
     }
 
-    /// <summary>Density of a pixel.</summary>
-    /// <exception cref="RefusalException">Outside the print.</exception>
-    public Density DensityAt(int column, int row)
-    {
-        Guard.Within(column, 0, Width - 1, "the column");
-        Guard.Within(row, 0, Height - 1, "the row");
-        return DensityOf(reflectances[(row * Width) + column]);
-    }
-
     /// <summary>Density around a place, of the middle three fifths of its pixels by brightness, so that dust does not count; null where it lies outside the sheet.</summary>
     /// <param name="column">Across, in pixels; the middle of the first is at 0.</param>
     /// <param name="row">Down.</param>

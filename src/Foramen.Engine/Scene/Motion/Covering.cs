@@ -20,9 +20,6 @@ public sealed record Covering
     /// <summary>Whether what is left has soft edges, which the eye misses more easily.</summary>
     public bool SoftEdged { get; }
 
-    /// <summary>The point's mean luminance over that of the bare background: 1 + share·(ratio − 1).</summary>
-    public double MeanRatio => 1 + (Share * (LuminanceRatio - 1));
-
     /// <summary>A covering.</summary>
     /// <param name="share">0 to 1.</param>
     /// <param name="luminanceRatio">0 to 10 000.</param>
@@ -34,15 +31,4 @@ public sealed record Covering
         Guard.Within(luminanceRatio, 0, 10_000, "the luminance against the background"),
         atATime,
         softEdged);
-
-    /// <summary>Something that is there for part of the exposure and then gone, with sharp edges: a bridge deck, a parked barge.</summary>
-    /// <param name="there">How long it is there; what goes beyond the exposure does not count.</param>
-    /// <param name="exposure">The whole exposure, more than nothing.</param>
-    /// <param name="luminanceRatio">0 to 10 000.</param>
-    /// <exception cref="RefusalException">Outside a range.</exception>
-    public static Covering PartOf(Duration there, Duration exposure, double luminanceRatio)
-    {
-        var seconds = Guard.Within(exposure.Seconds, 1e-3, Duration.Max, "the exposure", "s");
-        return Of(Math.Min(1, there.Seconds / seconds), luminanceRatio, Duration.FromSeconds(Math.Min(there.Seconds, seconds)), softEdged: false);
-    }
 }

@@ -18,14 +18,6 @@ public static class ImageMotion
     /// <exception cref="RefusalException">Too near.</exception>
     public static Length Size(Length size, Length distance, Length focalDistance) => Length.FromMetres(focalDistance.Metres * size.Metres / Far(distance));
 
-    /// <summary>How far the image of something endlessly far goes when its direction turns in a plane through the axis: f·(tan θ₂ − tan θ₁).</summary>
-    /// <param name="focalDistance">From the hole to flat paper.</param>
-    /// <param name="from">From the hole's axis, −80° to 80°.</param>
-    /// <param name="to">As <paramref name="from"/>.</param>
-    /// <exception cref="RefusalException">Farther off the axis.</exception>
-    public static Length Path(Length focalDistance, Angle from, Angle to)
-        => Length.FromMetres(focalDistance.Metres * Math.Abs(Math.Tan(OffAxis(to)) - Math.Tan(OffAxis(from))));
-
     /// <summary>How long something may be watched before its image moves by a given length; null where it stands still.</summary>
     public static Duration? StillFor(Length imagePath, MotionSpeed speed, Length distance, Length focalDistance)
         => speed.MetresPerSecond <= 0 || focalDistance.Metres <= 0
@@ -33,6 +25,4 @@ public static class ImageMotion
             : Duration.FromSeconds(Math.Min(Duration.Max, imagePath.Metres * Far(distance) / (focalDistance.Metres * speed.MetresPerSecond)));
 
     internal static double Far(Length distance) => Guard.Within(distance.Metres, 0.1, Length.Max, "the distance", "m");
-
-    private static double OffAxis(Angle angle) => double.DegreesToRadians(Guard.Within(angle.Degrees, -80, 80, "the angle from the hole’s axis", "°"));
 }

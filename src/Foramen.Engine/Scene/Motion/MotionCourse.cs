@@ -19,11 +19,6 @@ public sealed class MotionCourse
     /// <summary>Part of the light that falls while it moves, 0 to 1.</summary>
     public double MovingShare => Spells.Sum(spell => spell.Moves ? spell.Worth : 0);
 
-    /// <summary>It moves throughout.</summary>
-    /// <param name="exposure">More than nothing.</param>
-    /// <exception cref="RefusalException">No exposure.</exception>
-    public static MotionCourse Throughout(Duration exposure) => Between(exposure, 0, 1);
-
     /// <summary>It moves in the middle of an exposure in even light, and stands before and after.</summary>
     /// <param name="exposure">More than nothing.</param>
     /// <param name="from">Part of the exposure after which it begins, 0 to 1.</param>

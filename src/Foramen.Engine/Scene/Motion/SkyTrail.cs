@@ -1,4 +1,3 @@
-using Foramen.Engine.Light;
 using Foramen.Engine.Quantities;
 
 namespace Foramen.Engine.Scene;
@@ -19,30 +18,4 @@ public static class SkyTrail
         var hours = Guard.Within(time.Seconds, 0, 86_400, "the exposure", "s") / 3600;
         return Angle.FromDegrees(DegreesPerHour * hours * Math.Cos(declination.Radians));
     }
-
-    /// <summary>Angle between where the sun stands at the beginning and at the end, as seen through the air.</summary>
-    /// <param name="from">The beginning, 1950 to 2050.</param>
-    /// <param name="time">Up to six hours.</param>
-    /// <param name="place">The observer.</param>
-    /// <exception cref="RefusalException">Outside a range.</exception>
-    public static Angle OfSun(DateTimeOffset from, Duration time, GeographicPosition place)
-        => Between(Sun.At(from, place), Sun.At(After(from, time), place));
-
-    /// <summary>As <see cref="OfSun"/> for the moon.</summary>
-    public static Angle OfMoon(DateTimeOffset from, Duration time, GeographicPosition place)
-        => Between(Moon.At(from, place), Moon.At(After(from, time), place));
-
-    /// <summary>Angle between two directions of the sky, as seen.</summary>
-    public static Angle Between(SkyPosition a, SkyPosition b)
-    {
-        var (heightA, heightB) = (a.Elevation.Radians, b.Elevation.Radians);
-        var turn = b.Azimuth.Radians - a.Azimuth.Radians;
-
-        // Haversines keep their digits where the angle is small.
-        var half = Math.Pow(Math.Sin((heightB - heightA) / 2), 2) + (Math.Cos(heightA) * Math.Cos(heightB) * Math.Pow(Math.Sin(turn / 2), 2));
-        return Angle.FromRadians(2 * Math.Asin(Math.Sqrt(Math.Clamp(half, 0, 1))));
-    }
-
-    private static DateTimeOffset After(DateTimeOffset from, Duration time)
-        => from.AddSeconds(Guard.Within(time.Seconds, 0, 6 * 3600, "the exposure", "s"));
 }

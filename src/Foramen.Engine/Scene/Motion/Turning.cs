@@ -59,22 +59,12 @@ public sealed record Turning
     /// <summary>Degrees turned through in a time: 360°·t/T; may pass a full turn many times.</summary>
     public double ArcDegrees(Duration time) => 360 * TurnsIn(time);
 
-    /// <summary>Turns after which every point of the circle has seen spoke and gap in their due shares for the first time: one over the number of spokes.</summary>
-    public double TurnsForFullDisc => 1.0 / Spokes;
-
     /// <summary>Time for that.</summary>
     public Duration TimeForFullDisc => Duration.FromSeconds(TurnTime.Seconds / Spokes);
-
-    /// <summary>Speed of the rim: 2πr/T.</summary>
-    public MotionSpeed RimSpeed => MotionSpeed.FromMetresPerSecond(Math.Min(MotionSpeed.Max, 2 * Math.PI * Radius.Metres / TurnTime.Seconds));
 
     /// <summary>How long the streak of one point at the rim is on the sheet near the axis: the arc it goes, at most the whole circle.</summary>
     public Length StreakAtRim(Length focalDistance, Duration time)
         => ImageMotion.Size(Length.FromMetres(Math.Min(1, TurnsIn(time)) * 2 * Math.PI * Radius.Metres), Distance, focalDistance);
-
-    /// <summary>How wide the band that a spoke's end draws is on the sheet: it grows from the spoke's own width to the whole circle.</summary>
-    public Length SpokeAtRim(Length focalDistance)
-        => ImageMotion.Size(Length.FromMetres(2 * Math.PI * Radius.Metres * Fill / Spokes), Distance, focalDistance);
 
     /// <summary>
     /// Part of the time for which points of one circle are covered by spokes: the least covered, all of them on average, the most covered. All are equal to
@@ -94,28 +84,11 @@ public sealed record Turning
             ((whole * Fill) + Math.Min(rest, Fill)) / periods);
     }
 
-    /// <summary>The disc's mean luminance over that of the gaps: 1 + fill·(ratio − 1).</summary>
-    public double MeanRatio => 1 + (Fill * (LuminanceRatio - 1));
-
     /// <summary>What spokes do to a point of what shows between them while it turns.</summary>
     public Covering During(Duration time)
     {
         var most = SpokeShare(time).Most;
         return Covering.Of(Math.Clamp(most, 0, 1), LuminanceRatio, Duration.FromSeconds(Math.Min(time.Seconds, TimeForFullDisc.Seconds * Fill)));
-    }
-
-    /// <summary>
-    /// A wheel that stands for part of the exposure and turns for the rest: the share of the time with a spoke before them of the points where a spoke stood, and of
-    /// the points where a gap stood. It turns for at least one spoke's period.
-    /// </summary>
-    /// <param name="turning">How long it turns within the exposure.</param>
-    /// <param name="exposure">The whole exposure.</param>
-    /// <exception cref="RefusalException">No exposure, or a turning longer than it.</exception>
-    public (double WhereSpokeStood, double WhereGapStood) PartTime(Duration turning, Duration exposure)
-    {
-        var whole = Guard.Within(exposure.Seconds, 1e-3, Duration.Max, "the exposure", "s");
-        var moving = Guard.Within(turning.Seconds, 0, whole, "the time it turns", "s") / whole;
-        return (1 - moving + (moving * Fill), moving * Fill);
     }
 
     /// <summary>Whether it turns so slowly that the rim's image moves by less than a given length: then it looks as if it stood.</summary>

@@ -13,6 +13,9 @@ public sealed class BottleForm(UnitSystem units)
     /// <summary>Whether it is fixer rather than developer.</summary>
     public BottleContents Contents { get; set; }
 
+    /// <summary>Which fixer, as the journal says it (<see cref="FixerDefinition.Kind"/>).</summary>
+    public string FixerKind { get; set; } = "ammoniumPaper";
+
     /// <summary>The name; a usual one where empty.</summary>
     public string Name { get; set; } = "";
 
@@ -64,6 +67,7 @@ public sealed class BottleForm(UnitSystem units)
             WaterParts = water,
             TemperatureCelsius = celsius,
             Developer = isDeveloper ? new DeveloperDefinition { TimeSeconds = twenty, MinimumSeconds = Math.Min(70, twenty) } : null,
+            Fixer = isDeveloper ? null : new FixerDefinition { Kind = FixerKind },
         };
     }
 

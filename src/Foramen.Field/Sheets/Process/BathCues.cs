@@ -5,7 +5,7 @@ using Foramen.Journal.Bodies;
 namespace Foramen.Field.Sheets.Process;
 
 /// <summary>
-/// When a bath is moved, in the rhythm of the Engine's usual run: a function of the time in it alone, so that a reload changes nothing. The wash is
+/// When a bath is moved, in the Engine's usual rhythm: a function of the time in it alone, so that a reload changes nothing. The wash is
 /// one bath of several changes of water, each with the rhythm anew.
 /// </summary>
 public static class BathCues
@@ -14,8 +14,6 @@ public static class BathCues
     public const double WashChangeSeconds = 120;
 
     private const double FreshWaterSeconds = 10;
-
-    private static readonly ProcessingPlan Usual = ProcessingPlan.Usual(DeveloperProfile.Paper.Time);
 
     /// <summary>What to do now.</summary>
     /// <param name="bath">Which bath.</param>
@@ -59,11 +57,11 @@ public static class BathCues
         }
     }
 
-    private static Agitation RhythmOf(BathKind bath) => Usual.Steps.First(step => step.Bath == bath switch
+    private static Agitation RhythmOf(BathKind bath) => Agitation.Usual(bath switch
     {
         BathKind.Developer => ProcessingBath.Developer,
         BathKind.Rinse or BathKind.Stop => ProcessingBath.Stop,
         BathKind.Fix => ProcessingBath.Fix,
         _ => ProcessingBath.Wash,
-    }).Agitation;
+    });
 }

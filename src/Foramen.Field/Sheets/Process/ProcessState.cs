@@ -24,7 +24,7 @@ public sealed class ProcessState
         AtTwentySeconds = usual.DevelopmentAtTwenty;
         StopOrRinse = usual.StopOrRinse;
         StopSeconds = usual.Seconds(StopOrRinse);
-        FixSeconds = usual.Seconds(BathKind.Fix);
+        FixAtTwentySeconds = usual.FixingAtTwenty;
         Bottle = usual.Bottle;
         WashChanges = Math.Clamp(Math.Round(usual.Seconds(BathKind.Wash) / BathCues.WashChangeSeconds), 1, 12);
     }
@@ -33,7 +33,8 @@ public sealed class ProcessState
     public Ulid? Bottle { get; set; }
 
     /// <summary>Bottles of developer in use, the newest first.</summary>
-    public IReadOnlyList<Bottle> Bottles => [.. BottlesOf(BottleContents.Developer)];
+    public IReadOnlyList<Bottle> Bottles
+        => [.. sheet.Session.Ledger.Bottles.All.Where(bottle => bottle is { InUse: true, Mixed.Body.Contents: BottleContents.Developer }).Reverse()];
 
     /// <summary>The bottle the sheet is in, or was.</summary>
     public DevelopingBottle? Developing => Run?.Started?.Body.Bottle is { } id ? new DevelopingBottle(sheet, id) : null;
@@ -50,8 +51,14 @@ public sealed class ProcessState
     /// <summary>Time in the stop bath or rinse, s.</summary>
     public double StopSeconds { get; set; }
 
-    /// <summary>Time in the fixer, s.</summary>
-    public double FixSeconds { get; set; }
+    /// <summary>Time in the fixer at 20 °C, s.</summary>
+    public double FixAtTwentySeconds { get; set; }
+
+    /// <summary>Time in the fixer as cold as the developer was said to be, s; no shorter where it is warmer than 20 °C.</summary>
+    public double FixSeconds => Math.Round(FixAtTwentySeconds * UsualBaths.ColdFactor(BathCelsius));
+
+    /// <summary>Temperature the baths are taken to have, °C: what was said of the developer.</summary>
+    public double BathCelsius => Run?.Started?.Body.TemperatureCelsius ?? TemperatureCelsius;
 
     /// <summary>Changes of wash water.</summary>
     public double WashChanges { get; set; }
@@ -116,8 +123,8 @@ public sealed class ProcessState
             && other.Bath is { Started.Body.Bottle: { } theirs } run && theirs == id && run.Steps[^1].Body.Step == BathKind.Developer)
         : null;
 
-    /// <summary>The fixer a sheet goes into: the newest bottle in use; null where there is none.</summary>
-    public FixerAccount? Fixer => BottlesOf(BottleContents.Fixer).FirstOrDefault() is { } bottle ? FixerAccount.Of(sheet.Session.Ledger, bottle) : null;
+    /// <summary>The fixer a sheet goes into: the newest bottle in use; null where there is none that can be reckoned with.</summary>
+    public FixerAccount? Fixer => new UsualBaths(sheet.Session.Ledger).Fixer;
 
     /// <summary>How the bath stands; null where the sheet is in none.</summary>
     public StepTime? TimeAt(DateTimeOffset now)
@@ -154,9 +161,6 @@ public sealed class ProcessState
             _ => sheet.WriteAsync(onwards),
         };
     }
-
-    private IEnumerable<Bottle> BottlesOf(BottleContents contents)
-        => sheet.Session.Ledger.Bottles.All.Where(bottle => bottle.InUse && bottle.Mixed!.Body.Contents == contents).Reverse();
 
     private double PlannedSeconds(BathKind bath) => bath switch
     {

@@ -41,14 +41,3 @@ export function drawGrey(id, width, height, view) {
   target.context.putImageData(target.image, 0, 0);
   return true;
 }
-
-/** Four bytes a pixel: red, green, blue, opacity. @param {string} id @param {number} width @param {number} height @param {any} view */
-export function drawRgba(id, width, height, view) {
-  const target = surface(id, width, height);
-  if (!target) {
-    return false;
-  }
-  view.copyTo(new Uint8Array(target.image.data.buffer));
-  target.context.putImageData(target.image, 0, 0);
-  return true;
-}

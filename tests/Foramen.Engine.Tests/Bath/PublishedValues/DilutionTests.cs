@@ -8,14 +8,6 @@ namespace Foramen.Engine.Tests.Bath.PublishedValues;
 [Source("chemistry-textbook", "C1·V1 = C2·V2", Basis.Worked)]
 public class DilutionTests
 {
-    // The textbook's exercise: 50 ml of 1.0 mol/l from 12 mol/l takes 4.17 ml; 100 ml of 10 % from 28 % takes 35.7 ml.
-    [Theory]
-    [InlineData(12, 1, 50, 4.17)]
-    [InlineData(28, 10, 100, 35.7)]
-    [InlineData(5, 5, 80, 80)]
-    public void Stronger_needed(double strong, double wanted, double volume, double needed)
-        => Assert.Equal(needed, Dilution.StrongerNeeded(strong, wanted, Ml(volume)).Millilitres, 0.05);
-
     // 1 + 9 in 300 ml: 30 and 270; 1 + 4 in 500 ml: 100 and 400.
     [Theory]
     [InlineData(9, 300, 30, 270)]
@@ -30,9 +22,5 @@ public class DilutionTests
     [Fact]
     [OwnRule]
     public void Nothing_gets_stronger_by_mixing_with_water()
-    {
-        Assert.Throws<RefusalException>(() => Dilution.StrongerNeeded(5, 6, Ml(100)));
-        Assert.Throws<RefusalException>(() => Dilution.StrongerNeeded(0, 0, Ml(100)));
-        Assert.Throws<RefusalException>(() => Dilution.OnePlus(-1));
-    }
+        => Assert.Throws<RefusalException>(() => Dilution.OnePlus(-1));
 }

@@ -43,7 +43,7 @@ public class FixerTests
     [Source("chemistry-textbook", "mass over volume", Basis.Worked)]
     public void Silver_of_half_plates()
     {
-        var silver = SilverCoating.FromGramsPerSquareMetre(1.4).GramsInto(Cm2(199.2), 0.7);
+        var silver = SilverCoating.Usual.GramsInto(Cm2(199.2), 0.7);
         Assert.Equal(0.01952, silver, 0.000005);
         var bath = FixerBath.Fill(Ml(300), FixerLimits.From(0.5, 100)).AfterSheet(Cm2(199.2), silver);
         Assert.Equal(0.0651, bath.SilverGramsPerLitre, 0.00005);
@@ -56,7 +56,7 @@ public class FixerTests
     [Source("difference-equations", Basis.Worked)]
     public void Refreshing_a_tenth_is_not_for_ever()
     {
-        var bath = FixerBath.Fill(Ml(300), FixerLimits.SingleBath);
+        var bath = FixerBath.Fill(Ml(300), FixerLimits.From(0.5, 100));
         var after = new List<double>();
         for (var n = 1; n <= 200; n++)
         {
@@ -66,15 +66,5 @@ public class FixerTests
 
         Assert.True(after[17] < 0.5 && after[18] > 0.5);
         Assert.Equal(0.586, after[199], 0.0005);
-    }
-
-    // NAVEDTRA 14209: fix for twice the clearing time; spent when the clearing time has doubled.
-    [Fact]
-    [Source("navedtra-14209")]
-    public void Clearing()
-    {
-        Assert.Equal(60, FixingTime.FromClearing(S(30)).Seconds);
-        Assert.False(FixingTime.IsSpent(S(30), S(59)));
-        Assert.True(FixingTime.IsSpent(S(30), S(60)));
     }
 }

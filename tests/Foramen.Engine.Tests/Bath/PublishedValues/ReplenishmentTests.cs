@@ -10,6 +10,9 @@ namespace Foramen.Engine.Tests.Bath.PublishedValues;
 [Source("difference-equations", Basis.Worked)]
 public class ReplenishmentTests
 {
+    // m²/l, low, middle and high alike: then the bounds of the activity are the two models.
+    private const double Capacity = 4;
+
     [Theory]
     [InlineData(0.10, 0.01, 0.9174, 0.9910, 0.9638, 0.9502, 0.9256)]
     [InlineData(0.10, 0.02, 0.8475, 0.9820, 0.9289, 0.9033, 0.8598)]
@@ -18,9 +21,8 @@ public class ReplenishmentTests
     [InlineData(0.20, 0.05, 0.8333, 0.9600, 0.8756, 0.8519, 0.8340)]
     public void Multiplicative(double r, double e, double end, double one, double five, double eight, double twenty)
     {
-        var steady = SteadyState.For(r, e);
-        Assert.Equal(end, steady.Multiplicative, 0.00006);
-        Assert.Equal([one, five, eight, twenty], new[] { 1, 5, 8, 20 }.Select(n => Math.Round(steady.MultiplicativeAfter(n), 4)));
+        Assert.Equal(end, SteadyState.For(r, e).Multiplicative, 0.00006);
+        Assert.Equal([one, five, eight, twenty], At(r, e, 1, 5, 8, 20).Select(bottle => Math.Round(bottle.Activity.High, 4)));
     }
 
     [Theory]
@@ -28,19 +30,20 @@ public class ReplenishmentTests
     [InlineData(0.10, 0.05, 0.5500, 0.9550, 0.8157, 0.7437, 0.6047)]
     public void Additive(double r, double e, double end, double one, double five, double eight, double twenty)
     {
-        var steady = SteadyState.For(r, e);
-        Assert.Equal(end, steady.Additive, 0.00006);
-        Assert.Equal([one, five, eight, twenty], new[] { 1, 5, 8, 20 }.Select(n => Math.Round(steady.AdditiveAfter(n), 4)));
+        Assert.Equal(end, SteadyState.For(r, e).Additive, 0.00006);
+        Assert.Equal([one, five, eight, twenty], At(r, e, 1, 5, 8, 20).Select(bottle => Math.Round(bottle.Activity.Low, 4)));
     }
 
     [Fact]
     public void By_products_of_a_tenth()
     {
-        var steady = SteadyState.For(0.1, 0.02);
-        Assert.Equal(9, steady.ByProductSheets, 1e-12);
-        Assert.Equal([0.900, 3.686, 5.126, 7.906], new[] { 1, 5, 8, 20 }.Select(n => Math.Round(steady.ByProductSheetsAfter(n), 3)));
-        Assert.Equal(6.6, steady.SheetsUntil(0.5), 0.05);
-        Assert.Equal(28.4, steady.SheetsUntil(0.95), 0.05);
+        Assert.Equal(9, SteadyState.For(0.1, 0.02).ByProductSheets, 1e-12);
+        Assert.Equal([0.900, 3.686, 5.126, 7.906], At(0.1, 0.02, 1, 5, 8, 20).Select(bottle => Math.Round(Sheets(bottle), 3)));
+
+        // Half of the way after 6.6 sheets, 95 % after 28.4.
+        Assert.Equal([true, false, true, false], At(0.1, 0.02, 6, 7, 28, 29).Zip([0.5, 0.5, 0.95, 0.95], (bottle, part) => Sheets(bottle) < 9 * part));
+
+        static double Sheets(DeveloperBottle bottle) => bottle.ByProductsSquareMetresPerLitre / (0.02 * Capacity);
     }
 
     [Fact]
@@ -50,9 +53,7 @@ public class ReplenishmentTests
     [Fact]
     public void A_bottle_that_fails()
     {
-        var steady = SteadyState.For(0.05, 0.10);
-        Assert.Equal(-0.90, steady.Additive, 1e-9);
-        Assert.False(steady.Settles);
+        Assert.Equal(-0.90, SteadyState.For(0.05, 0.10).Additive, 1e-9);
     }
 
     // The fold itself, event by event, against the closed form: a half-plate (199.2 cm²) at 4 m²/l in 300 ml is e = 0.0166.
@@ -73,8 +74,8 @@ public class ReplenishmentTests
         for (var sheet = 1; sheet <= 300; sheet++)
         {
             bottle = habit.Next(bottle);
-            Assert.Equal(steady.MultiplicativeAfter(sheet), bottle.MultiplicativeActivity, 1e-9);
-            Assert.Equal(steady.AdditiveAfter(sheet), bottle.AdditiveActivity, 1e-9);
+            Assert.Equal(steady.Multiplicative + ((1 - steady.Multiplicative) * Math.Pow(0.9 * (1 - e), sheet)), bottle.Activity.High, 1e-9);
+            Assert.Equal(steady.Additive + ((1 - steady.Additive) * Math.Pow(0.9, sheet)), bottle.Activity.Low, 1e-9);
         }
 
         Assert.Equal(steady.Additive, bottle.Activity.Low, 1e-9);
@@ -90,7 +91,7 @@ public class ReplenishmentTests
         var used = bottle.After(new SheetDeveloped(Cm2(199.2), D(0.7), Ml(1.5)));
         var topped = used.After(new FreshAdded(Ml(30)));
         Assert.Equal(300 * 1.095, topped.Volume.Millilitres, 1e-9);
-        Assert.Equal(0.0913, (topped.AdditiveActivity - used.AdditiveActivity) / (1 - used.AdditiveActivity), 0.00005);
+        Assert.Equal(0.0913, (topped.Activity.Low - used.Activity.Low) / (1 - used.Activity.Low), 0.00005);
     }
 
     // Without topping up, e 0.05: after 8 sheets 0.6000 additive, 0.6634 multiplicative.
@@ -100,7 +101,15 @@ public class ReplenishmentTests
         var profile = DeveloperProfile.Paper with { CapacitySquareMetresPerLitre = new(4, 4, 4) };
         var sheet = new SheetDeveloped(Cm2(600), profile.ReferenceDensity, Ml(0));
         var bottle = DeveloperBottle.Fill(profile, Ml(300), Ml(150)).After(Enumerable.Repeat(sheet, 8));
-        Assert.Equal(0.6000, bottle.AdditiveActivity, 0.00005);
-        Assert.Equal(0.6634, bottle.MultiplicativeActivity, 0.00005);
+        Assert.Equal(0.6000, bottle.Activity.Low, 0.00005);
+        Assert.Equal(0.6634, bottle.Activity.High, 0.00005);
+    }
+
+    // A bottle of a litre after so many sheets of the part e, each followed by fresh developer for the part r.
+    private static IEnumerable<DeveloperBottle> At(double r, double e, params int[] sheets)
+    {
+        var profile = DeveloperProfile.Paper with { CapacitySquareMetresPerLitre = new(Capacity, Capacity, Capacity) };
+        var habit = new BottleHabit(Cm2(e * Capacity * 10_000), profile.ReferenceDensity, Ml(0), Ml(1000 * r));
+        return sheets.Select(count => Enumerable.Range(0, count).Aggregate(DeveloperBottle.Fill(profile, Ml(1000), Ml(150)), (bottle, _) => habit.Next(bottle)));
     }
 }

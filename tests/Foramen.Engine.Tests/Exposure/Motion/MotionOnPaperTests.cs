@@ -145,7 +145,7 @@ public class MotionOnPaperTests
         // As many as it takes to be seen, and one fewer.
         Assert.True(on.Trace((walkers with { Number = ways.NumberToShow!.Value }).During(S(120))).IsSeen);
         Assert.False(on.Trace((walkers with { Number = ways.NumberToShow!.Value - 1 }).During(S(120))).IsSeen);
-        Assert.True(on.Trace(Covering.PartOf(S(ways.StandStillToShow!.Value.Seconds * 1.001), S(120), 0.1)).IsSeen);
+        Assert.True(on.Trace(Covering.Of(ways.StandStillToShow!.Value.Seconds * 1.001 / 120, 0.1, S(ways.StandStillToShow!.Value.Seconds * 1.001), softEdged: false)).IsSeen);
         Assert.Null(on.WaysFor(walkers with { Speed = default }, CameraExamples.BoxA));
     }
 

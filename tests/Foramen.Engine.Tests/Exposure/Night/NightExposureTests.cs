@@ -52,7 +52,7 @@ public class NightExposureTests
 
         // At the ends the difference is one stop, one way and the other.
         double Stops_(DateTimeOffset instant) => Math.Log2(
-            DuskBalance.SkyLuminance(Sun.At(instant, Basin).TrueElevation, NightGround.NaturalSky).CandelasPerSquareMetre / lamps.CandelasPerSquareMetre);
+            DuskBalance.SkyLuminance(Sun.At(instant, Basin).TrueElevation, NightGround.NaturalSky.CandelasPerSquareMetre) / lamps.CandelasPerSquareMetre);
         Assert.Equal(1, Stops_(windows[1].Start), 0.01);
         Assert.Equal(-1, Stops_(windows[1].End), 0.01);
     }

@@ -31,7 +31,6 @@ public class BrierScoreTests
         Assert.Equal(0.0260, scores.Reliability, 1e-12);
         Assert.Equal(0.1400, scores.Resolution, 1e-12);
         Assert.Equal(0.2400, scores.Uncertainty, 1e-12);
-        Assert.Equal(0.475, scores.Skill!.Value, 1e-12);
         Assert.Equal(0.3989, scores.LogScore, 5e-5);
         Assert.False(scores.IsTelling);
     }

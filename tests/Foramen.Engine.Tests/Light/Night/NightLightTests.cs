@@ -23,22 +23,6 @@ public class NightLightTests
     [Source("cie-night-sky", Basis.Memory)]
     public void A_natural_night_sky_has_two_ten_thousandths_of_a_candela() => Assert.Equal(1.71e-4, NightGround.NaturalSky.CandelasPerSquareMetre, 0.01e-4);
 
-    // I·cos ε/r²: 1000 cd at 5 m square on are 40 lx, at 60° half of it; at 10 m a quarter.
-    [Theory]
-    [InlineData(5, 0, 40)]
-    [InlineData(5, 60, 20)]
-    [InlineData(10, 0, 10)]
-    [Source("lighting-textbook", "distance law", Basis.Worked)]
-    public void A_lamp_lights_by_the_distance_law(double metres, double degrees, double lux)
-        => Assert.Equal(lux, NightGround.FromLamp(LuminousIntensity.FromCandelas(1000), Length.FromMetres(metres), Angle.FromDegrees(degrees)).Lux, 1e-9);
-
-    [Fact]
-    public void Lights_add()
-    {
-        Assert.Equal(3.5, NightGround.Sum(Illuminance.FromLux(1), Illuminance.FromLux(2.5)).Lux, 1e-12);
-        Assert.Equal(Math.PI, NightGround.UnderGlow(Luminance.FromCandelasPerSquareMetre(1)).Lux, 1e-12);
-    }
-
     [Theory]
     [InlineData("")]
     [InlineData("s")]
@@ -50,7 +34,5 @@ public class NightLightTests
     public void Out_of_range_is_refused()
     {
         Assert.Throws<RefusalException>(() => NightGround.GlowOf(30));
-        Assert.Throws<RefusalException>(() => NightGround.FromLamp(default, Length.FromMetres(0), default));
-        Assert.Throws<RefusalException>(() => NightGround.FromLamp(default, Length.FromMetres(1), Angle.FromDegrees(91)));
     }
 }

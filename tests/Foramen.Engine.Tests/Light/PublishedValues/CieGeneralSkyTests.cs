@@ -30,7 +30,7 @@ public class CieGeneralSkyTests
     [Source("lighting-textbook", "even sky", Basis.Worked)]
     public void Type_five_is_even()
     {
-        var sky = SkyLight.At(new DateTimeOffset(2024, 6, 20, 9, 0, 0, TimeSpan.Zero), Skies.Basin, SkyCover.Overcast.SpreadAs(CieGeneralSky.Even));
+        var sky = SkyLight.At(new DateTimeOffset(2024, 6, 20, 9, 0, 0, TimeSpan.Zero), Skies.Basin, SkyCover.Overcast.SpreadAs(CieGeneralSky.OfNumber(5)));
         Assert.Equal(Math.PI * sky.ZenithLuminance.CandelasPerSquareMetre, sky.DiffuseHorizontal.Lux, sky.DiffuseHorizontal.Lux * 1e-9);
         Assert.Equal(0.5, sky.On(Facade.Facing(Angle.FromDegrees(200))).FromSky.Lux / sky.DiffuseHorizontal.Lux, 1e-9);
         Assert.Equal(sky.ZenithLuminance.CandelasPerSquareMetre, sky.LuminanceAt(Angle.FromDegrees(3), Angle.Zero).CandelasPerSquareMetre, 1e-6);

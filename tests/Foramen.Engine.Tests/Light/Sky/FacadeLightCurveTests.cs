@@ -13,12 +13,12 @@ public class FacadeLightCurveTests
         {
             var facade = Facade.Facing(Angle.FromDegrees(bearing));
             var instant = new DateTimeOffset(2024, 1, 1, 0, 0, 0, TimeSpan.Zero).AddHours(hour);
-            var light = SkyLight.At(instant, Basin, SkyCover.Known[cover]);
+            var light = SkyLight.At(instant, Basin, Skies.Covers[cover]);
 
             // The table leaves moonlight out.
             if (light.SunPosition.TrueElevation.Degrees > -10 && light.MoonPosition is null)
             {
-                var curve = new FacadeLightCurve(facade, SkyCover.Known[cover], 0.2);
+                var curve = new FacadeLightCurve(facade, Skies.Covers[cover], 0.2);
                 var distance = Sun.DistanceAstronomicalUnits(instant);
                 var whole = light.On(facade).Total.Lux;
                 Assert.Equal(whole, curve.Lux(light.SunPosition, SkyLight.SolarConstantLux / distance / distance, false), (whole * 0.025) + 0.01);

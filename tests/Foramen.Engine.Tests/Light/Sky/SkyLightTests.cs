@@ -8,7 +8,7 @@ namespace Foramen.Engine.Tests.Light;
 public class SkyLightTests
 {
     private static readonly Gen<SkyCover> GenCover = Gen.Select(Gen.Int[0, 2], Gen.Int[1, 16])
-        .Select((cover, type) => SkyCover.Known[cover].SpreadAs(CieGeneralSky.OfNumber(type)));
+        .Select((cover, type) => Skies.Covers[cover].SpreadAs(CieGeneralSky.OfNumber(type)));
 
     private static readonly Gen<Facade> GenPlane = Gen.Select(Gen.Double[0, 360], Gen.Double[0, 180])
         .Select((bearing, tilt) => Facade.Leaning(Angle.FromDegrees(bearing), Angle.FromDegrees(tilt)));
@@ -89,7 +89,7 @@ public class SkyLightTests
     public void Less_light_comes_through_more_cloud()
     {
         var noon = new DateTimeOffset(2024, 6, 20, 11, 40, 0, TimeSpan.Zero);
-        var lights = SkyCover.Known.Select(cover => SkyLight.At(noon, Basin, cover)).ToList();
+        var lights = Skies.Covers.Select(cover => SkyLight.At(noon, Basin, cover)).ToList();
         Assert.True(lights[0].DirectNormal > lights[1].DirectNormal && lights[1].DirectNormal > lights[2].DirectNormal);
         Assert.True(lights[0].GlobalHorizontal > lights[1].GlobalHorizontal && lights[1].GlobalHorizontal > lights[2].GlobalHorizontal);
         Assert.Equal(0, lights[2].DirectNormal.Lux);

@@ -89,5 +89,5 @@ public class SunTests
     public void Places_off_the_globe_are_refused(double latitude, double longitude, string reason)
         => Assert.Contains(reason, Assert.Throws<RefusalException>(() => GeographicPosition.FromDegrees(latitude, longitude)).Message, StringComparison.Ordinal);
 
-    private static double Refraction(double trueElevation) => Atmosphere.Usual.Refraction(Angle.FromDegrees(trueElevation)).Degrees;
+    private static double Refraction(double trueElevation) => new Atmosphere().RefractionDegrees(trueElevation);
 }

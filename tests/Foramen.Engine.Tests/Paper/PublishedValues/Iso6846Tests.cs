@@ -87,10 +87,4 @@ public class Iso6846Tests
     [Source("iso-6846", "rounding", Basis.Memory)]
     public void Speed_is_rounded_to_the_series(double speed, double rounded)
         => Assert.Equal(rounded, IsoPaperMeasures.RoundSpeed(speed), 1e-9);
-
-    [Theory]
-    [InlineData(104.9, 100)]
-    [InlineData(105, 110)]
-    [Source("iso-6846", "rounding", Basis.Memory)]
-    public void Range_is_rounded_to_tens(double range, double rounded) => Assert.Equal(rounded, IsoPaperMeasures.RoundRange(range), 1e-9);
 }

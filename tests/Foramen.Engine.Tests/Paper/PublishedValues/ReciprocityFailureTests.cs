@@ -22,7 +22,7 @@ public class ReciprocityFailureTests
     [InlineData(0.70, 30, 128.88)]
     [Source("schwarzschild-1900", Basis.Worked)]
     public void Schwarzschild(double exponent, double metered, double needed)
-        => Assert.Equal(needed, SchwarzschildFailure.FromExponent(exponent).TimeNeeded(S(metered)).Seconds, 0.006);
+        => Assert.Equal(needed, SchwarzschildFailure.FromExponent(exponent).SecondsNeeded(metered), 0.006);
 
     [Theory]
     [InlineData(0.95, 0.350)]
@@ -33,7 +33,7 @@ public class ReciprocityFailureTests
     public void Schwarzschild_loss_at_a_metered_100_seconds(double exponent, double stops)
     {
         var law = SchwarzschildFailure.FromExponent(exponent);
-        Assert.Equal(stops, law.Loss(law.TimeNeeded(S(100))).Value, 0.0006);
+        Assert.Equal(stops, law.Loss(S(law.SecondsNeeded(100))).Value, 0.0006);
     }
 
     [Theory]
@@ -42,10 +42,10 @@ public class ReciprocityFailureTests
     [InlineData(100, 273.78)]
     [Source("gainer", Basis.Worked)]
     public void Additive_power_with_a_tenth_of_a_second(double metered, double needed)
-        => Assert.Equal(needed, AdditivePowerFailure.FromExtraAtOneSecond(0.1).TimeNeeded(S(metered)).Seconds, 0.006);
+        => Assert.Equal(needed, AdditivePowerFailure.FromExtraAtOneSecond(0.1).SecondsNeeded(metered), 0.006);
 
     [Fact]
     [Source("gainer", Basis.Worked)]
     public void Additive_power_backwards()
-        => Assert.Equal(54.67, AdditivePowerFailure.FromExtraAtOneSecond(0.1).MeteredFor(S(120)).Seconds, 0.006);
+        => Assert.Equal(54.67, AdditivePowerFailure.FromExtraAtOneSecond(0.1).MeteredSecondsFor(120), 0.006);
 }

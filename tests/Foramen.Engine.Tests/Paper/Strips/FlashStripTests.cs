@@ -61,7 +61,8 @@ public class FlashStripTests
     public void Half_the_light_needs_more_than_twice_the_flash()
     {
         var response = PaperResponse.Of(Fit(PaperKind.NegativeWorking, Of(Negative, 0.1, 4, 0.5, 11)).ToPaper("box"), LightColour.Lamp);
-        var (sun, shade) = (FlashAdvice.For(response, Lamp(0.04)), FlashAdvice.For(response, Lamp(0.02)));
+        var threshold = FlashEffect.Threshold(response.Paper.Curve);
+        var (sun, shade) = (FlashAdvice.For(response, Lamp(0.04), threshold), FlashAdvice.For(response, Lamp(0.02), threshold));
         Assert.Equal(Math.Pow(2, 1 / 0.9), shade.Time.Seconds / sun.Time.Seconds, 0.01);
     }
 }

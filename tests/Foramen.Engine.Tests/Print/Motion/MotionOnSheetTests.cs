@@ -25,7 +25,7 @@ public class MotionOnSheetTests
     {
         var exposure = 120.0;
         var turning = new WheelTurns { TurnTime = S(exposure * 360 / degrees), Clockwise = clockwise };
-        var moved = Moved(Image(Wheel(0), Spot), Plain, exposure, Moving(turning, MotionCourse.Throughout(S(exposure)))).Image;
+        var moved = Moved(Image(Wheel(0), Spot), Plain, exposure, Moving(turning, MotionCourse.Between(S(exposure), 0, 1))).Image;
         const int Stills = 60;
         var mean = new double[moved.Lux.Length];
         for (var i = 0; i < Stills; i++)
@@ -48,7 +48,7 @@ public class MotionOnSheetTests
     {
         const double P = 0.8;
         var response = StraightCurve.Response(2, P);
-        var moved = Moved(Image(Wheel(0), Spot), response, 120, Moving(new WheelTurns { TurnTime = S(600) }, MotionCourse.Throughout(S(120)))).Image;
+        var moved = Moved(Image(Wheel(0), Spot), response, 120, Moving(new WheelTurns { TurnTime = S(600) }, MotionCourse.Between(S(120), 0, 1))).Image;
         const int Stills = 60;
         var sum = new double[moved.Lux.Length];
         for (var i = 0; i < Stills; i++)
@@ -68,7 +68,7 @@ public class MotionOnSheetTests
     [Source("additive-exposure", Basis.Worked)]
     public void After_whole_turns_the_wheel_is_an_even_disc_of_its_mean()
     {
-        var result = Moved(Image(Wheel(0)), Plain, 120, Moving(new WheelTurns { TurnTime = S(20) }, MotionCourse.Throughout(S(120))));
+        var result = Moved(Image(Wheel(0)), Plain, 120, Moving(new WheelTurns { TurnTime = S(20) }, MotionCourse.Between(S(120), 0, 1)));
         var even = Image(Map((_, _) => 2000));
         Assert.All(Inside(result.Image), pixel => Assert.Equal(even.Lux[pixel], result.Image.Lux[pixel], 0.01 * even.Lux[pixel]));
         Assert.Equal(MotionVerdict.Vanishes, result.Traces[0].Verdict);
@@ -105,7 +105,7 @@ public class MotionOnSheetTests
     public void A_turn_so_slow_that_nothing_moves_leaves_the_wheel_standing()
     {
         var still = Image(Wheel(0));
-        var result = Moved(still, Plain, 120, Moving(new WheelTurns { TurnTime = S(1e6) }, MotionCourse.Throughout(S(120))));
+        var result = Moved(still, Plain, 120, Moving(new WheelTurns { TurnTime = S(1e6) }, MotionCourse.Between(S(120), 0, 1)));
         Assert.Equal(MotionVerdict.Stays, result.Traces[0].Verdict);
 
         // Beyond the hub, where six spokes are wider than a few pixels.
@@ -141,7 +141,7 @@ public class MotionOnSheetTests
             Width = Length.FromMetres(1.7), Speed = MotionSpeed.FromKilometresPerHour(15), Distance = Length.FromMetres(20), LuminanceRatio = 0.1, Number = number,
         };
         var still = Image(Map((_, _) => 1000));
-        var result = Moved(still, Plain, 120, Moving(new PassesThrough(passers), MotionCourse.Throughout(S(120))));
+        var result = Moved(still, Plain, 120, Moving(new PassesThrough(passers), MotionCourse.Between(S(120), 0, 1)));
         var middle = ((still.Grid.Height / 2) * still.Grid.Width) + (still.Grid.Width / 2);
         var told = new MotionOnPaper(Plain, Illuminance.FromLux(still.Lux[middle]), For(120), FlashSetup.None).Trace(passers.During(S(120)));
         Assert.Equal(Math.Abs(told.Change), result.Traces[0].Moved, 2e-4 + (0.01 * Math.Abs(told.Change)));
@@ -153,7 +153,7 @@ public class MotionOnSheetTests
     public void What_stands_still_before_the_background_stays()
     {
         var passers = new Passers { Width = Length.FromMetres(1), Speed = default, Distance = Length.FromMetres(9), LuminanceRatio = 0.25 };
-        var result = Moved(Image(Map((_, _) => 1000)), Plain, 120, Moving(new PassesThrough(passers), MotionCourse.Throughout(S(120))));
+        var result = Moved(Image(Map((_, _) => 1000)), Plain, 120, Moving(new PassesThrough(passers), MotionCourse.Between(S(120), 0, 1)));
         Assert.Equal(MotionVerdict.Stays, result.Traces[0].Verdict);
     }
 
@@ -180,7 +180,7 @@ public class MotionOnSheetTests
         var still = Image(Map((x, _) => 1000 * (2 + Math.Cos(2 * Math.PI * x / 0.0125))));
         foreach (RegionMotion motion in new RegionMotion[] { new SwaysInPlace { ReachOfWidth = 0.1, Period = S(2) }, new FlowsThrough { Crossing = S(30) } })
         {
-            var result = Moved(still, Plain, 120, Moving(motion, MotionCourse.Throughout(S(120))));
+            var result = Moved(still, Plain, 120, Moving(motion, MotionCourse.Between(S(120), 0, 1)));
             Assert.True(result.Traces[0].Moved < 0.35 * result.Traces[0].Still);
             var inside = Inside(still, 0, 0.7).ToList();
             Assert.Equal(inside.Average(pixel => still.Lux[pixel]), inside.Average(pixel => result.Image.Lux[pixel]), 0.02 * inside.Average(pixel => still.Lux[pixel]));
@@ -188,7 +188,7 @@ public class MotionOnSheetTests
 
         // Along wider stripes nothing changes.
         still = Image(Map((x, _) => 1000 * (2 + Math.Cos(2 * Math.PI * x / 0.06))));
-        var falling = Moved(still, Plain, 120, Moving(new FlowsThrough { Crossing = S(30), Upright = true }, MotionCourse.Throughout(S(120))));
+        var falling = Moved(still, Plain, 120, Moving(new FlowsThrough { Crossing = S(30), Upright = true }, MotionCourse.Between(S(120), 0, 1)));
         Assert.All(Inside(still, 0, 0.7), pixel => Assert.Equal(still.Lux[pixel], falling.Image.Lux[pixel], 0.03 * still.Lux[pixel]));
     }
 
@@ -200,7 +200,7 @@ public class MotionOnSheetTests
         var lamp = new PassingLamp { Intensity = LuminousIntensity.FromCandelas(400), Distance = Length.FromMetres(8), Speed = MotionSpeed.FromMetresPerSecond(1.2) };
         var spot = Length.FromMillimetres(1.5);
         var still = Image(Map((_, _) => 0.3));
-        var result = Moved(still, Plain, 120, spot, Moving(new LampPasses(lamp), MotionCourse.Throughout(S(120))));
+        var result = Moved(still, Plain, 120, spot, Moving(new LampPasses(lamp), MotionCourse.Between(S(120), 0, 1)));
         var row = still.Grid.Height / 2;
         var middle = (row * still.Grid.Width) + (still.Grid.Width / 2);
         var camera = Straight.Camera;
@@ -219,7 +219,7 @@ public class MotionOnSheetTests
         var image = SheetImage.Make(Wheel(0), narrow, 200, null, null, TestContext.Current.CancellationToken);
         var corner = RectangleInPhotograph.FromFractions(0, 0, 0.1, 0.1);
         var refusal = Assert.Throws<RefusalException>(
-            () => Moved(image, Plain, 120, Moving(new WheelTurns { TurnTime = S(20) }, MotionCourse.Throughout(S(120)), corner)));
+            () => Moved(image, Plain, 120, Moving(new WheelTurns { TurnTime = S(20) }, MotionCourse.Between(S(120), 0, 1), corner)));
         Assert.Contains("\"the wheel\" lies outside the frame", refusal.Message, StringComparison.Ordinal);
     }
 
@@ -229,7 +229,7 @@ public class MotionOnSheetTests
         var aside = SheetProjection.Of(
             Straight.Camera, PhotographField.FromHorizontalAngle(Width, Height, Angle.FromDegrees(90)), SheetFormat.Level, SheetAim.FromAngles(Angle.FromDegrees(40)));
         var image = SheetImage.Make(Wheel(0), aside, 320, null, null, TestContext.Current.CancellationToken);
-        var result = Moved(image, Plain, 120, Moving(new WheelTurns { TurnTime = S(20) }, MotionCourse.Throughout(S(120))));
+        var result = Moved(image, Plain, 120, Moving(new WheelTurns { TurnTime = S(20) }, MotionCourse.Between(S(120), 0, 1)));
         Assert.Equal(MotionVerdict.Vanishes, result.Traces[0].Verdict);
         Assert.DoesNotContain(float.NaN, result.Image.Lux.ToArray());
     }
@@ -259,7 +259,7 @@ public class MotionOnSheetTests
     public void What_goes_away_before_a_wheel_acts_on_what_the_wheel_leaves()
     {
         var passers = new PassesThrough(new Passers { Width = Length.FromMetres(1), Speed = MotionSpeed.FromMetresPerSecond(0.1), Distance = Length.FromMetres(9), LuminanceRatio = 0, Number = 6 });
-        var wheel = Moving(new WheelTurns { TurnTime = S(20) }, MotionCourse.Throughout(S(120)));
+        var wheel = Moving(new WheelTurns { TurnTime = S(20) }, MotionCourse.Between(S(120), 0, 1));
         var turned = Moved(Image(Wheel(0)), Plain, 120, wheel).Image;
         foreach (var order in new[] { new[] { wheel, Moving(passers, wheel.Course) }, [Moving(passers, wheel.Course), wheel] })
         {

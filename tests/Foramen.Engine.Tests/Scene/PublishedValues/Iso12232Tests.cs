@@ -15,7 +15,7 @@ public class Iso12232Tests
     public void Code_118_has_the_standards_luminance(double aperture, double seconds, double iso, double candelas)
     {
         var photo = Photographs.Even(118, 118, 118, Photographs.Exposed(aperture, seconds, iso));
-        var map = LuminanceMap.Photometric(PhotographMeter.AnchorByExposure(photo));
+        var map = LuminanceMap.AsPaperSees(PhotographMeter.AnchorByExposure(photo), PaperSight.Eye);
         Assert.Equal(candelas, map.At(0, 0).CandelasPerSquareMetre, candelas * 1e-4);
     }
 

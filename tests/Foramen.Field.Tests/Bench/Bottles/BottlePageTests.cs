@@ -42,6 +42,20 @@ public sealed class BottlePageTests : IDisposable
     }
 
     [Fact]
+    public async Task A_fixer_is_mixed_with_its_kind_and_what_to_do_when_it_goes_wrong_is_at_hand()
+    {
+        await field.Session.OpenAsync();
+        var page = field.Render<MixBottlePage>();
+        Assert.Empty(page.FindAll("input[name=bottle-fixer]"));
+        page.FindAll("input[name=bottle-contents]")[1].Change(true);
+        page.FindAll("input[name=bottle-fixer]")[2].Change(true);
+        Assert.Contains("poison centre", page.Markup, StringComparison.Ordinal);
+        await page.Find("form").SubmitAsync();
+        var bottle = Assert.Single(field.Session.Ledger.Bottles.All);
+        Assert.Equal((BottleContents.Fixer, "sodium", 4.0), (bottle.Mixed!.Body.Contents, bottle.Mixed.Body.Fixer!.Kind, bottle.Mixed.Body.WaterParts));
+    }
+
+    [Fact]
     public async Task Its_page_says_what_first_tones_taught_and_calls_the_rest_assumed()
     {
         await field.Session.OpenAsync();

@@ -7,6 +7,7 @@ using Foramen.Field.Tests.TestKit;
 using Foramen.Field.Time;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;
+using Foramen.Journal.Kit;
 
 namespace Foramen.Field.Tests.Sheets.Process;
 
@@ -151,12 +152,40 @@ public sealed class ProcessStepTests : IDisposable
         var sheet = await ExposedSheetAsync();
         var state = new ProcessState(sheet);
         await state.StartAsync();
-        (state.StopOrRinse, state.StopSeconds, state.FixSeconds, state.WashChanges) = (BathKind.Rinse, 30, 90, 6);
+        (state.StopOrRinse, state.StopSeconds, state.FixAtTwentySeconds, state.WashChanges) = (BathKind.Rinse, 30, 90, 6);
         await state.GoOnAsync();
         await state.GoOnAsync();
         await state.GoOnAsync();
         Assert.Equal([30, 90, 720], sheet.Sheet!.Bath!.Steps.Skip(1).Select(step => step.Body.PlannedSeconds));
         Assert.Equal(BathKind.Rinse, new ProcessState(await SecondSheetAsync()).StopOrRinse);
+    }
+
+    // TM 11-2323: twice the time for every 18 °F (10 °C) below 68 °F (20 °C): a minute and a half at 20 °C is three at 10 °C, and no less in the warm.
+    [Theory]
+    [InlineData(10, 180)]
+    [InlineData(15, 127)]
+    [InlineData(25, 90)]
+    public async Task A_cold_fixer_gets_longer(double celsius, double seconds)
+    {
+        var sheet = await ExposedSheetAsync();
+        var state = new ProcessState(sheet) { TemperatureCelsius = celsius, FixAtTwentySeconds = 90 };
+        await state.StartAsync();
+        await state.GoOnAsync();
+        await state.GoOnAsync();
+        Assert.Equal(seconds, sheet.Sheet!.Bath!.Steps[^1].Body.PlannedSeconds);
+
+        // The next sheet begins with the same time at 20 °C, however cold this one was.
+        Assert.Equal(90, new ProcessState(await SecondSheetAsync()).FixAtTwentySeconds);
+    }
+
+    [Theory]
+    [InlineData("sodium", 480)]
+    [InlineData("ammoniumPaper", 240)]
+    public async Task The_fixer_in_use_says_how_long_is_usual(string kind, double seconds)
+    {
+        var sheet = await ExposedSheetAsync();
+        await sheet.WriteAsync(new BottleMixed { Bottle = field.Session.NewId(), Contents = BottleContents.Fixer, Name = "Fix", VolumeMillilitres = 500, Fixer = new FixerDefinition { Kind = kind } });
+        Assert.Equal(seconds, new ProcessState(sheet).FixAtTwentySeconds);
     }
 
     private static Task Press(IRenderedComponent<SheetPage> page) => page.Find(".thumb button").ClickAsync(new());
