@@ -115,6 +115,24 @@ public class LuminanceMapTests
     }
 
     [Fact]
+    public void A_map_is_read_by_column_and_row_and_reduced_either_way()
+    {
+        var map = LuminanceMap.FromValues(3, 2, [1, 2, 3, 4, 5, 6]);
+        Assert.Equal([1.0, 3, 4, 5], new[] { (0, 0), (2, 0), (0, 1), (1, 1) }.Select(at => map.At(at.Item1, at.Item2).CandelasPerSquareMetre));
+        Assert.Equal([2.5f, 3.5f, 4.5f], map.ReducedTo(3, 1).Values.ToArray());
+        Assert.Equal([2f, 5f], map.ReducedTo(1, 2).Values.ToArray());
+        Assert.Same(map, map.ReducedTo(3, 2));
+    }
+
+    // Three rows to two: the blocked middle one gives half of itself to each. Code 18 has ten times the light of the blocked one's bound, of which half is a twentieth.
+    [Fact]
+    public void A_blocked_row_counts_by_the_part_of_it()
+    {
+        var photo = Photographs.FromPixels(1, 3, (_, y) => y == 1 ? ((byte)0, (byte)0, (byte)0) : ((byte)18, (byte)18, (byte)18));
+        Assert.Equal([LuminanceLimit.Exact, LuminanceLimit.Exact], LuminanceMap.AsPaperSees(photo.Anchored(), PaperSight.Eye).ReducedTo(1, 2).Limits.ToArray());
+    }
+
+    [Fact]
     public void Any_blown_part_makes_a_mean_at_least()
     {
         var photo = Photographs.FromPixels(4, 4, (x, y) => x == 0 && y == 0 ? ((byte)255, (byte)255, (byte)255) : ((byte)90, (byte)90, (byte)90));
@@ -166,6 +184,10 @@ public class LuminanceMapTests
         Assert.Throws<RefusalException>(() => map.At(2, 0));
         Assert.Throws<RefusalException>(() => map.Reduced(0));
         Assert.Throws<RefusalException>(() => map.ReducedTo(3, 1));
+        Assert.Contains("height", Assert.Throws<RefusalException>(() => map.ReducedTo(1, 2)).Message, StringComparison.Ordinal);
+        Assert.Contains("row", Assert.Throws<RefusalException>(() => map.At(0, 1)).Message, StringComparison.Ordinal);
+        Assert.Contains("height", Assert.Throws<RefusalException>(() => LuminanceMap.FromValues(2, 0, [])).Message, StringComparison.Ordinal);
+        Assert.Contains("has 5 values; 2 × 3 are 6", Assert.Throws<RefusalException>(() => LuminanceMap.FromValues(2, 3, [1, 2, 3, 4, 5])).Message, StringComparison.Ordinal);
     }
 
     private static double Mean(LuminanceMap map) => map.Values.ToArray().Average(value => (double)value);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Foramen.Engine.Light;
 using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
@@ -42,11 +43,28 @@ public class FittedPaperTests
         Assert.InRange(described.Speed.SdStops!.Value, 0.2, 0.3);
         Assert.Equal(90, described.IsoRange!.Value, 4.0);
         Assert.Null(described.Failure);
+        Assert.Equal(Math.Round(fit.Curve.Asymmetry, 3), described.Asymmetry);
+        Assert.Equal("Fitted to 1 strip.", described.Note);
+
+        // Four digits.
+        Assert.Equal(fit.Index.At.Seconds.ToString("G4", CultureInfo.InvariantCulture), described.Speed.AtSeconds.Value.ToString("G10", CultureInfo.InvariantCulture));
 
         // The description, read back, gives the density that the strip showed.
         var response = PaperResponse.Of(described.ToPaper(), StripReading.LightOf(strips[0].Made!.Body));
         var density = response.Paper.Curve.DensityAt(response.EffectiveExposure(Illuminance.FromLux(0.05), 1, Duration.FromSeconds(Seconds[5])));
         Assert.Equal(strips[0].Read!.Body.Densities![5]!.Value, density.Value, 0.04);
+    }
+
+    // The same box in a tenth of the light: the times tell failure from speed, and both strips follow p 0.9.
+    [Fact]
+    public void Two_strips_in_different_light_tell_the_failure()
+    {
+        var ledger = Ledger.Empty.With([.. Entries(0.05, read: true, lightSd: 0.02), .. Entries(0.005, read: true, 82, lightSd: 0.02)]);
+        var described = FittedPaper.Describe(Label, StripReading.Fit(Label, ledger.CurveStripsOf(Box)));
+        Assert.Equal("Fitted to 2 strips.", described.Note);
+        Assert.Equal("schwarzschild", described.Failure!.Law);
+        Assert.Equal(0.9, described.Failure.Exponent!.Value, 0.02);
+        Assert.InRange(described.Failure.ExponentSd!.Value, 0.001, 0.05);
     }
 
     [Fact]
@@ -66,7 +84,7 @@ public class FittedPaperTests
     {
         var ledger = Ledger.Empty.With(Entries(0.05, read: false));
         Assert.Empty(ledger.CurveStripsOf(Box));
-        Assert.Throws<RefusalException>(() => StripReading.Fit(Label, []));
+        Assert.Contains("make one and read it first", Assert.Throws<RefusalException>(() => StripReading.Fit(Label, [])).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -77,19 +95,20 @@ public class FittedPaperTests
         Assert.Contains("2 densities for 3 patches", refusal.Message, StringComparison.Ordinal);
     }
 
-    private static List<Entry> Entries(double lux, bool read)
+    private static List<Entry> Entries(double lux, bool read, int strip = 81, double? lightSd = null)
     {
         var actinic = Actinic.Factor(LightColour.Noon.ToSpectrum(), PaperSensitivity.BlueSensitive);
         var densities = Seconds.Select(seconds =>
             (double?)Truth.DensityAt(LuminousExposure.FromLuxSeconds(lux * actinic * Math.Pow(seconds, 0.9))).Value);
+        var at = 3 * (strip - 81);
         var entries = new List<Entry>
         {
-            By(Phone, 1, 1, new PaperDefined { Paper = Box, Definition = Label }),
-            By(Phone, 2, 2, new StripMade { Strip = Id(81), Paper = Box, Purpose = StripPurpose.Curve, OnStripLux = lux, LightKelvin = 5503, Seconds = Seconds }),
+            By(Phone, at + 1, at + 1, new PaperDefined { Paper = Box, Definition = Label }),
+            By(Phone, at + 2, at + 2, new StripMade { Strip = Id(strip), Paper = Box, Purpose = StripPurpose.Curve, OnStripLux = lux, LightKelvin = 5503, LightSdStops = lightSd, Seconds = Seconds }),
         };
         if (read)
         {
-            entries.Add(By(Phone, 3, 3, new StripRead { Strip = Id(81), By = StripReader.Densitometer, Densities = [.. densities], MaskedDensity = 1.98 }));
+            entries.Add(By(Phone, at + 3, at + 3, new StripRead { Strip = Id(strip), By = StripReader.Densitometer, Densities = [.. densities], MaskedDensity = 1.98 }));
         }
 
         return entries;

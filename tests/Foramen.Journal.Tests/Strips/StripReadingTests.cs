@@ -86,6 +86,7 @@ public class StripReadingTests
     {
         Assert.Contains("no more light", Assert.Throws<RefusalException>(() => (Made with { Seconds = [1, 1] }).ToStrip(null)).Message, StringComparison.Ordinal);
         Assert.Throws<RefusalException>(() => Made.ToStrip(Read with { MaskedDensity = 5 }));
+        Assert.Contains("spread of a density", Assert.Throws<RefusalException>(() => Made.ToStrip(Read with { DensitySd = 0.9 })).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -18,6 +18,8 @@ public class ImageMotionTests
         Assert.Equal(8.4, walker.ImagePath(F60, S(1)).Millimetres, 1e-9);
         Assert.Equal(0.357, walker.Dwell!.Value.Seconds, 0.0005);
         Assert.Equal(0.00298, walker.During(S(120)).Share, 0.000005);
+        Assert.Equal(0.357, walker.During(S(120)).AtATime.Seconds, 0.0005);
+        Assert.Equal((0.2, 1.0, true), (walker.During(S(0.2)).AtATime.Seconds, walker.During(S(0.2)).Share, walker.During(S(0.2)).SoftEdged));
         Assert.Equal(0.036, ImageMotion.StillFor(Length.FromMillimetres(0.3), walker.Speed, walker.Distance, F60)!.Value.Seconds, 0.0005);
     }
 
@@ -43,6 +45,7 @@ public class ImageMotionTests
         Assert.True(sitter.StandStill);
         Assert.Null(sitter.Dwell);
         Assert.Equal(1, sitter.During(S(60)).Share);
+        Assert.False(sitter.During(S(60)).SoftEdged);
         Assert.Equal(0, sitter.ImagePath(F60, S(60)).Millimetres);
         Assert.Null(ImageMotion.StillFor(F60, sitter.Speed, sitter.Distance, F60));
     }

@@ -31,6 +31,16 @@ public class TurningTests
         Assert.Equal(19.79, Crank.StreakAtRim(f, S(120)).Millimetres, 0.005);
     }
 
+    // A point shows through three quarters of the time, covered for a quarter of a spoke's period of 3.33 s at a time, or for less where it turns for less.
+    [Fact]
+    public void Spokes_cover_what_shows_between_them()
+    {
+        var covering = Crank.During(S(120));
+        Assert.Equal((0.25, 3.0), (Math.Round(covering.Share, 9), covering.LuminanceRatio));
+        Assert.Equal(20 / 24.0, covering.AtATime.Seconds, 1e-12);
+        Assert.Equal(0.5, Crank.During(S(0.5)).AtATime.Seconds, 1e-12);
+    }
+
     // Half a spoke's period (1.667 s): 0.833 s of spoke at most, so half of the time for some points and never for others.
     [Fact]
     public void Before_the_disc_is_full_some_points_see_more_of_the_spokes()
