@@ -34,10 +34,9 @@ public sealed record NightScene(string Name, ExposureValue Lowest, ExposureValue
     public static NightScene Find(string text)
     {
         var found = string.IsNullOrWhiteSpace(text) ? [] : Known.Where(scene => scene.Name.Contains(text.Trim(), StringComparison.OrdinalIgnoreCase)).ToList();
-        var exact = found.Find(scene => scene.Name.Equals(text.Trim(), StringComparison.OrdinalIgnoreCase));
-        return exact ?? (found.Count == 1
+        return found.Count == 1
             ? found[0]
-            : throw new RefusalException($"The night scene is \"{text}\"; write enough of one of these: {string.Join("; ", Known.Select(scene => scene.Name))}."));
+            : throw new RefusalException($"The night scene is \"{text}\"; write enough of one of these: {string.Join("; ", Known.Select(scene => scene.Name))}.");
     }
 
     private static NightScene Of(string name, double lowest, double highest)
