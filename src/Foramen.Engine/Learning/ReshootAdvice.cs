@@ -25,7 +25,7 @@ public sealed record ReshootAdvice
     /// <summary>Whether the time should change enough to matter.</summary>
     public bool ChangesTime => Math.Abs(Change.Value) >= WorthSaying;
 
-    /// <summary>Whether a flash should be begun, left out, or changed by half or more.</summary>
+    /// <summary>Whether a flash should be begun, left out, or changed by half a stop or more.</summary>
     public required bool ChangesFlash { get; init; }
 
     /// <summary>Whether to frame anew: the frame spoilt this sheet.</summary>

@@ -169,6 +169,17 @@ public class LearnedSpreadsTests
     }
 
     [Fact]
+    public void A_strip_s_box_in_known_light_may_leave_nothing_unsure_but_the_sheet_itself()
+    {
+        var known = new SheetConditions { Box = "box", Metered = false, LabelSpread = Stops.Zero, FailureSpread = Stops.Zero };
+        var errors = Beliefs.From([], Now).Plan(Basis with { Conditions = known }).Errors;
+        Assert.Equal(0, errors.Paper.Value);
+        Assert.Equal(0, errors.Meter.Value);
+        Assert.Equal(0.20, errors.Light.Value, 1e-12);
+        Assert.Equal(0.20, errors.Development.Value, 1e-12);
+    }
+
+    [Fact]
     public void A_flash_is_as_strong_as_it_is_believed_and_as_unsure()
     {
         var flash = Taught.Of(PlainModel.Flash);

@@ -13,38 +13,31 @@ public class WholeRecordTests
 
     private static readonly Evidence[] Record = [.. Made().OrderBy(sheet => sheet.Id, StringComparer.Ordinal)];
 
-    private static readonly LaplaceFit Fit = LaplaceFit.Of(Record, Now, Prior);
+    private static readonly BeliefKey[] Keys =
+    [
+        new(BeliefKind.Speed, "box"), new(BeliefKind.Speed, "other"), new(BeliefKind.Failure, "box"), new(BeliefKind.Failure, "other"),
+        new(BeliefKind.ShadowEnd, "box"), new(BeliefKind.ShadowEnd, "other"), new(BeliefKind.HighlightEnd, "box"), new(BeliefKind.Camera, "Box A"),
+        new(BeliefKind.Camera, "tin"), new(BeliefKind.Meter, ""), new(BeliefKind.Light, "noon"), new(BeliefKind.Light, "overcast"),
+        new(BeliefKind.Ageing, "sheets 1 to 5"), new(BeliefKind.Ageing, "sheets 6 to 10"), new(BeliefKind.Ageing, "sheets from 11 on"), new(BeliefKind.Flash, ""),
+    ];
 
     private static readonly PlainPosterior Plain = new(
-        Record,
-        Fit.Keys,
-        [.. Fit.Keys.Select(key => key.Kind == BeliefKind.Ageing ? -0.3 : 0)],
-        [.. Fit.Keys.Select(SaidBefore)],
-        Now,
-        Prior);
+        Record, Keys, [.. Keys.Select(key => key.Kind == BeliefKind.Ageing ? -0.3 : 0)], [.. Keys.Select(SaidBefore)], Now, Prior);
+
+    private readonly LaplaceFit fit = LaplaceFit.Of(Record, Now, Prior);
 
     [Fact]
-    public void Everything_that_the_record_bears_on_is_believed_in_and_nothing_else()
-    {
-        BeliefKey[] keys =
-        [
-            new(BeliefKind.Speed, "box"), new(BeliefKind.Speed, "other"), new(BeliefKind.Failure, "box"), new(BeliefKind.Failure, "other"),
-            new(BeliefKind.ShadowEnd, "box"), new(BeliefKind.ShadowEnd, "other"), new(BeliefKind.HighlightEnd, "box"), new(BeliefKind.Camera, "Box A"),
-            new(BeliefKind.Camera, "tin"), new(BeliefKind.Meter, ""), new(BeliefKind.Light, "noon"), new(BeliefKind.Light, "overcast"),
-            new(BeliefKind.Ageing, "sheets 1 to 5"), new(BeliefKind.Ageing, "sheets 6 to 10"), new(BeliefKind.Ageing, "sheets from 11 on"), new(BeliefKind.Flash, ""),
-        ];
-        Assert.Equal(keys.Order(), Fit.Keys);
-    }
+    public void Everything_that_the_record_bears_on_is_believed_in_and_nothing_else() => Assert.Equal(Keys, fit.Keys);
 
     [Fact]
     public void The_beliefs_are_where_plain_matrices_find_them()
     {
-        for (var i = 0; i < Fit.Keys.Length; i++)
+        for (var i = 0; i < Keys.Length; i++)
         {
-            Close(Plain.State[i], Fit.State[i], 2e-3, $"{Fit.Keys[i]}");
-            for (var j = 0; j < Fit.Keys.Length; j++)
+            Close(Plain.State[i], fit.State[i], 2e-3, $"{Keys[i]}");
+            for (var j = 0; j < Keys.Length; j++)
             {
-                Close(Plain.Covariance[i, j], Fit.Covariance[i, j], 5e-4, $"{Fit.Keys[i]} with {Fit.Keys[j]}");
+                Close(Plain.Covariance[i, j], fit.Covariance[i, j], 5e-4, $"{Keys[i]} with {Keys[j]}");
             }
         }
     }
@@ -52,12 +45,12 @@ public class WholeRecordTests
     [Fact]
     public void So_are_the_scales_and_what_each_sheet_was_off()
     {
-        Close(Plain.ScatterScale, Fit.ScatterScale, 5e-3, "scatter");
-        Close(Plain.ReadingScale, Fit.ReadingScale, 5e-3, "readings");
-        Assert.True(Math.Abs(Fit.ScatterScale - 1) > 0.1 && Math.Abs(Fit.ReadingScale - 1) > 0.1, $"This record should teach both scales, {Fit.ScatterScale} and {Fit.ReadingScale}.");
+        Close(Plain.ScatterScale, fit.ScatterScale, 5e-3, "scatter");
+        Close(Plain.ReadingScale, fit.ReadingScale, 5e-3, "readings");
+        Assert.True(Math.Abs(fit.ScatterScale - 1) > 0.1 && Math.Abs(fit.ReadingScale - 1) > 0.1, $"This record should teach both scales, {fit.ScatterScale} and {fit.ReadingScale}.");
         for (var i = 0; i < Record.Length; i++)
         {
-            Close(Plain.Shifts[i], Fit.Rows[i].Shift, 3e-3, Record[i].Id);
+            Close(Plain.Shifts[i], fit.Rows[i].Shift, 3e-3, Record[i].Id);
         }
     }
 
@@ -66,7 +59,7 @@ public class WholeRecordTests
     {
         var beliefs = Beliefs.From(Record, Now, Prior);
         var sheet = Record[0] with { Box = "other", Camera = "tin", Sky = "overcast", SheetsInBottle = 12, Doublings = 3 };
-        var slopes = PlainModel.Slopes(at => PlainModel.Common(sheet, Fit.Keys, at), Plain.State);
+        var slopes = PlainModel.Slopes(at => PlainModel.Common(sheet, Keys, at), Plain.State);
         var (mean, spread) = beliefs.Expect(sheet.Conditions(), 3);
         Assert.Equal(slopes * Plain.State, mean.Value, 4e-3);
         Assert.Equal(Math.Sqrt(slopes * Plain.Covariance * slopes), spread.Value, 2e-3);
@@ -78,7 +71,7 @@ public class WholeRecordTests
     {
         var beliefs = Beliefs.From(Record, Now, Prior);
         var asked = Record[0] with { Doublings = 2, SheetsInBottle = 7, Box = "box", Camera = "Box A", Sky = "noon", Metered = true };
-        var slopes = PlainModel.Slopes(at => PlainModel.Common(asked, Fit.Keys, at), Plain.State);
+        var slopes = PlainModel.Slopes(at => PlainModel.Common(asked, Keys, at), Plain.State);
         var moved = Record
             .Select((sheet, i) => (sheet.Id, Moved: slopes * (Plain.State - Plain.StateWithout(i))))
             .OrderByDescending(pair => Math.Abs(pair.Moved))
@@ -97,11 +90,11 @@ public class WholeRecordTests
         for (var i = 0; i < Record.Length; i++)
         {
             var without = Plain.StateWithout(i);
-            for (var key = 0; key < Fit.Keys.Length; key++)
+            for (var key = 0; key < Keys.Length; key++)
             {
-                var loads = new double[Fit.Keys.Length];
+                var loads = new double[Keys.Length];
                 loads[key] = 2;
-                Close(2 * without[key], Fit.Without(Fit.Rows[i], loads), 5e-3, $"{Fit.Keys[key]} without {Record[i].Id}");
+                Close(2 * without[key], fit.Without(fit.Rows[i], loads), 5e-3, $"{Keys[key]} without {Record[i].Id}");
             }
         }
     }
@@ -117,8 +110,11 @@ public class WholeRecordTests
     }
 
     // The label that was read last counts, whatever was said of the box before.
-    [Fact]
-    public void A_label_counts_as_it_was_said_last()
+    [Theory]
+    [InlineData(Rendering.Mid, 0)]
+    [InlineData(Rendering.OpenShadow, 0)]
+    [InlineData(Rendering.Mid, 0.3)]
+    public void A_label_counts_as_it_was_said_last(Rendering rendering, double flashShare)
     {
         Evidence[] sheets = [Says("a", 0.2), Says("b", 0.2), Says("c", 0.6), Says("d", 0.6), Says("e", null)];
         Assert.Equal(0.6, Before(sheets).Value);
@@ -127,7 +123,11 @@ public class WholeRecordTests
         Assert.Equal(PriorBeliefs.Usual.Speed, Before(sheets[4..]));
 
         static Stops Before(Evidence[] all) => Beliefs.From(all, Now).Of(Speed).PriorSpread;
-        static Evidence Says(string id, double? spread) => Sheet(id, 0.1) with { LabelSpread = spread is { } said ? Stops.FromValue(said) : null };
+        Evidence Says(string id, double? spread) => StripOf(id, 0.1) with
+        {
+            LabelSpread = spread is { } said ? Stops.FromValue(said) : null,
+            Tones = [At(rendering, 0.1) with { FlashShare = flashShare }],
+        };
     }
 
     // The first sheet shows a mid-tone only; ends and flash come later, on sheets that are otherwise alike.
