@@ -123,17 +123,5 @@ public class GridBeliefsTests
         Assert.Equal(1, Beliefs.From([], Now).Tolerance.Factor, 1e-12);
     }
 
-    // One of each on ten sheets, on a prior worth twenty: (1 + 1)/30, (1 + 0.8)/30, (1 + 0.4)/30.
-    [Fact]
-    public void Each_mishap_is_counted_for_itself()
-    {
-        SheetLoss[] losses = [SheetLoss.Frame, SheetLoss.Motion, SheetLoss.Process, SheetLoss.Other];
-        var rates = MishapRates.From(Enumerable.Range(0, 10).Select(i => (IReadOnlyCollection<SheetLoss>)(i < losses.Length ? [losses[i]] : [])));
-        Assert.Equal(2.0 / 30, rates.Frame.Fraction, 1e-12);
-        Assert.Equal(1.8 / 30, rates.Motion.Fraction, 1e-12);
-        Assert.Equal(1.4 / 30, rates.Process.Fraction, 1e-12);
-        Assert.Equal(10, rates.Sheets);
-    }
-
     private static double Integral(Func<double, double> of, double from, double to) => SimpsonRule.IntegrateComposite(of, from, to, 2000);
 }
