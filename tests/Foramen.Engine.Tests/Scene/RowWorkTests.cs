@@ -27,13 +27,15 @@ public class RowWorkTests
     {
         var seen = new List<double>();
         var gate = new Lock();
-        RowWork.Run(16, rowsInBand, (_, _) => { }, part =>
+        void Tell(double part)
         {
             lock (gate)
             {
                 seen.Add(part);
             }
-        });
+        }
+
+        RowWork.Run(16, rowsInBand, (_, _) => { }, Tell, TestContext.Current.CancellationToken);
         Assert.Equal(told, seen.Order());
     }
 
