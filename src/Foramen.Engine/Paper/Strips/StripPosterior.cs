@@ -1,7 +1,9 @@
+using Foramen.Engine.Quantities;
+
 namespace Foramen.Engine.Paper;
 
 /// <summary>
-/// What strips and priors say together: the most likely parameters and, by Laplace's approximation, their covariance. Always exists, even for a strip that
+/// What strips and priors say together: the most likely parameters and, by Laplace's approximation, their covariance. Exists even for a strip that
 /// says nothing: then it is the prior. The scale of the readings' spread is itself weighed between what was stated and what the patches show.
 /// </summary>
 internal sealed class StripPosterior
@@ -42,6 +44,7 @@ internal sealed class StripPosterior
 
     public CurveShape Shape { get; }
 
+    /// <exception cref="RefusalException">The search for the most likely parameters does not settle.</exception>
     public static StripPosterior Of(PaperKind kind, StripRows rows, StripPrior prior)
     {
         var model = new StripModel(kind, rows, prior);
@@ -60,6 +63,11 @@ internal sealed class StripPosterior
             {
                 break;
             }
+        }
+
+        if (!best.Converged)
+        {
+            throw new RefusalException("The curve through these strips does not settle; read the patches again, or make another strip.");
         }
 
         return new StripPosterior(kind, rows, prior, best, model, scale, freedom);

@@ -65,6 +65,7 @@ public class NistRegressionTests
         {
             var fit = LeastSquares.Fit(problem.Evaluate, problem.X.Length, start);
             Assert.True(fit.Converged);
+            Assert.False(LeastSquares.Fit(problem.Evaluate, problem.X.Length, start, mostSteps: 1).Converged);
             Assert.Equal(1, fit.SumOfSquares / problem.Sum, 1e-8);
             var variance = fit.SumOfSquares / (problem.X.Length - start.Length);
             var inverse = fit.InverseOfNormal();
