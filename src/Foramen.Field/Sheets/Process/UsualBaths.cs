@@ -98,7 +98,7 @@ public sealed class UsualBaths(Ledger ledger)
     /// <summary>How much longer fixing takes at a temperature than at 20 °C; one where it is not known or warmer.</summary>
     public static double ColdFactor(double? celsius)
         => celsius is >= DeveloperWarmth.RefusedBelowCelsius and <= DeveloperWarmth.RefusedAboveCelsius
-            ? FixingTime.At(Duration.FromSeconds(UsualFixingSeconds), Temperature.FromCelsius(celsius.Value)).Seconds / UsualFixingSeconds
+            ? FixingTime.At(Duration.FromSeconds(1), Temperature.FromCelsius(celsius.Value)).Seconds
             : 1;
 
     private IEnumerable<Stamped<BathStep>> Steps => ledger.Sheets.All.SelectMany(sheet => sheet.Baths).SelectMany(run => run.Steps).OrderBy(step => step.Order);
