@@ -48,9 +48,10 @@ public sealed class AccessibilityTests(FieldStage stage)
     {
         await using var context = await stage.PhoneAsync();
         var page = await context.NewPageAsync();
+        await page.OpenAsync("/");
         foreach (var address in Addresses)
         {
-            await page.OpenAsync(address);
+            await page.WanderAsync(address);
             var small = await page.EvaluateAsync<string[]>(
                 """
                 () => [...document.querySelectorAll('a, button, input, summary, label.btn, label.check')]
@@ -84,9 +85,10 @@ public sealed class AccessibilityTests(FieldStage stage)
                 errors.Add(message.Text);
             }
         };
+        await page.OpenAsync("/");
         foreach (var address in Addresses)
         {
-            await page.OpenAsync(address);
+            await page.WanderAsync(address);
         }
 
         Assert.Empty(foreign);
@@ -97,9 +99,10 @@ public sealed class AccessibilityTests(FieldStage stage)
     private static async Task CheckAsync(IBrowserContext context)
     {
         var page = await context.NewPageAsync();
+        await page.OpenAsync("/");
         foreach (var address in Addresses)
         {
-            await page.OpenAsync(address);
+            await page.WanderAsync(address);
             foreach (var theme in new[] { "paper", "night", "red" })
             {
                 await page.ThemeAsync(theme);

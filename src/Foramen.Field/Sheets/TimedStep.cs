@@ -92,7 +92,7 @@ public abstract class TimedStep : ComponentBase, IAsyncDisposable
             return;
         }
 
-        ticker = new Ticker(Sheet.Clock, timing.Since, () => InvokeAsync(Tick));
+        ticker = new Ticker(Sheet.Clock, timing.Since.AddSeconds(timing.PlannedSeconds), () => InvokeAsync(Tick));
         if (Keeper.Current.Sound && timing is { ClockWentBack: false, IsDone: false })
         {
             foreach (var cue in CueSeconds().Where(cue => cue > timing.ElapsedSeconds))

@@ -6,6 +6,10 @@ namespace Foramen.EndToEnd.Stage;
 /// <summary>Foramen Home as its own process on a free port of this machine.</summary>
 public sealed partial class HomeProcess : IDisposable
 {
+    // ./test names the folder with what is shipped: the app trimmed, as people load it. Without it, what was built last.
+    private static readonly string Folder = Environment.GetEnvironmentVariable("FORAMEN_SHIPPED")
+        ?? Path.Combine(Repository.Root, "src", "Foramen.Home", "bin", Repository.Configuration, "net10.0");
+
     private readonly Process process;
 
     private HomeProcess(Process process, string address)
@@ -20,12 +24,12 @@ public sealed partial class HomeProcess : IDisposable
     /// <summary>Starts it, with a demo outing where one is named. It keeps no journal unless told where: the journeys' phones must not meet each other.</summary>
     public static async Task<HomeProcess> StartAsync(string? demo = null, string data = "none", params string[] more)
     {
-        var dll = Path.Combine(Repository.Root, "src", "Foramen.Home", "bin", Repository.Configuration, "net10.0", "Foramen.Home.dll");
+        var dll = Path.Combine(Folder, "Foramen.Home.dll");
         var process = Process.Start(new ProcessStartInfo("dotnet", [dll, "--port", "0", "--data", data, .. demo is null ? Array.Empty<string>() : ["--demo", demo], .. more])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
-            WorkingDirectory = Path.GetDirectoryName(dll)!,
+            WorkingDirectory = Folder,
         })!;
         process.ErrorDataReceived += (_, _) => { };
         process.BeginErrorReadLine();

@@ -44,7 +44,7 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
 
         foreach (var (name, gear) in new[] { ("bench-camera", "Box A"), ("bench-paper", "direct-positive") })
         {
-            await page.OpenAsync("/bench");
+            await page.WanderAsync("/bench");
             await page.Locator("a.gear").Filter(new() { HasText = gear }).First.ClickAsync();
             await page.Locator("form").WaitForAsync();
             await look(name);
@@ -52,7 +52,7 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
 
         await StripAsync();
         await CameraBenchAsync();
-        await page.OpenAsync("/sheet/new");
+        await page.WanderAsync("/sheet/new");
         await page.GetByLabel("Box A").CheckAsync();
         await page.GetByLabel("direct-positive").CheckAsync();
         await page.Locator("#name").FillAsync("The elevator, evening");
@@ -102,7 +102,7 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
     {
         async Task OpenAsync(string link)
         {
-            await page.OpenAsync("/bench");
+            await page.WanderAsync("/bench");
             await page.Locator("a.gear").Filter(new() { HasText = "Box A" }).First.ClickAsync();
             await page.GetByRole(AriaRole.Link, new() { Name = link }).ClickAsync();
         }
@@ -134,16 +134,16 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await page.GetByRole(AriaRole.Button, new() { Name = "Show the whole year" }).ClickAsync();
         await page.Locator(".chart .fill").WaitForAsync();
         await look("outing-light");
-        await page.OpenAsync("/outing/place");
+        await page.WanderAsync("/outing/place");
         await page.Locator("#place-name").WaitForAsync();
         await look("outing-place");
-        await page.OpenAsync("/outing/day");
+        await page.WanderAsync("/outing/day");
         await page.Locator("#plan-date").WaitForAsync();
         await page.PressAsync("Plan it");
         await page.Locator(".steps li").First.WaitForAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "What are the odds?" }).ClickAsync();
         await look("outing-day");
-        await page.OpenAsync("/");
+        await page.WanderAsync("/");
         await page.GetByRole(AriaRole.Heading, new() { Name = "Second Saturday of May" }).WaitForAsync();
     }
 
@@ -157,7 +157,7 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await page.Locator("#learned").ClickAsync();
         await page.Locator(".belief").First.WaitForAsync();
         await look("ledger-learned");
-        await page.OpenAsync("/ledger/contact");
+        await page.WanderAsync("/ledger/contact");
         await page.Locator(".contact img").First.DrawnAsync();
         await look("ledger-contact");
     }
@@ -292,7 +292,7 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await page.GetByText("Stay on the even surface").WaitForAsync();
         await page.Clock.FastForwardAsync(9_000);
         await look("flash-running");
-        await page.Clock.FastForwardAsync(30_000);
+        await page.Clock.FastForwardAsync(62_000);
         await page.PressAsync("Cover the hole now");
         await page.GetByText("flash given").WaitForAsync();
         await look("flash-given");

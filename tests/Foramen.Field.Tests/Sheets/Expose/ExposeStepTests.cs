@@ -24,6 +24,19 @@ public sealed class ExposeStepTests : IDisposable
         page.WaitForAssertion(() => Assert.Equal("1:50", page.Find("[role=timer]").TextContent));
     }
 
+    /// <summary>Not a second after the opening, which the light's changes take out of step with what is left.</summary>
+    [Fact]
+    public async Task The_numerals_change_on_the_second_of_what_is_left()
+    {
+        var page = await ShowAsync(120.4);
+        await page.Find(".thumb button").ClickAsync(new());
+        Assert.Equal("2:01", page.Find("[role=timer]").TextContent);
+        field.Time.Advance(TimeSpan.FromSeconds(0.41));
+        page.WaitForAssertion(() => Assert.Equal("2:00", page.Find("[role=timer]").TextContent));
+        field.Time.Advance(TimeSpan.FromSeconds(1));
+        page.WaitForAssertion(() => Assert.Equal("1:59", page.Find("[role=timer]").TextContent));
+    }
+
     [Fact]
     public async Task The_end_asks_to_close_the_hole_and_counts_what_is_over()
     {

@@ -40,6 +40,16 @@ public sealed class FlashStepTests : IDisposable
     }
 
     [Fact]
+    public async Task The_numerals_change_on_the_second_of_what_is_left()
+    {
+        var page = Render(await field.PlannedSheetAsync(120, flashSeconds: 20.4));
+        await page.Find(".thumb button").ClickAsync(new());
+        Assert.Equal("0:21", page.Find("[role=timer]").TextContent);
+        field.Time.Advance(TimeSpan.FromSeconds(0.41));
+        page.WaitForAssertion(() => Assert.Equal("0:20", page.Find("[role=timer]").TextContent));
+    }
+
+    [Fact]
     public async Task After_everything_was_closed_the_flash_stands_where_it_truly_is()
     {
         var sheet = await field.PlannedSheetAsync(120, flashSeconds: 30);
