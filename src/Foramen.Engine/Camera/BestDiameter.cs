@@ -32,7 +32,7 @@ public static class BestDiameter
             }
         }
 
-        return Times(unit, Summit(Score, Math.Max(First, best - Step), Math.Min(Last, best + Step)));
+        return Times(unit, GoldenSection.Summit(Score, Math.Max(First, best - Step), Math.Min(Last, best + Step), 5e-4));
     }
 
     /// <summary>d = c·√(λf), with 1/f = 1/distance + 1/subject.</summary>
@@ -56,28 +56,4 @@ public static class BestDiameter
     }
 
     private static Length Times(Length length, double factor) => Length.FromMillimetres(length.Millimetres * factor);
-
-    private static double Summit(Func<double, double> score, double low, double high)
-    {
-        var golden = (Math.Sqrt(5) - 1) / 2;
-        var (a, b) = (high - (golden * (high - low)), low + (golden * (high - low)));
-        var (scoreA, scoreB) = (score(a), score(b));
-        while (high - low > 5e-4)
-        {
-            if (scoreA >= scoreB)
-            {
-                (high, b, scoreB) = (b, a, scoreA);
-                a = high - (golden * (high - low));
-                scoreA = score(a);
-            }
-            else
-            {
-                (low, a, scoreA) = (a, b, scoreB);
-                b = low + (golden * (high - low));
-                scoreB = score(b);
-            }
-        }
-
-        return (low + high) / 2;
-    }
 }

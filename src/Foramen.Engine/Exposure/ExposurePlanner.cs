@@ -386,22 +386,7 @@ public sealed class ExposurePlanner
             }
         }
 
-        var (low, high) = (at - Step, at + Step);
-        var golden = (Math.Sqrt(5) - 1) / 2;
-        for (var i = 0; i < 40; i++)
-        {
-            var (left, right) = (high - (golden * (high - low)), low + (golden * (high - low)));
-            if (Loss(Math.Pow(2, left)) <= Loss(Math.Pow(2, right)))
-            {
-                high = right;
-            }
-            else
-            {
-                low = left;
-            }
-        }
-
-        var metered = Math.Pow(2, (low + high) / 2);
+        var metered = Math.Pow(2, GoldenSection.Summit(stops => -Loss(Math.Pow(2, stops)), at - Step, at + Step, 1e-8));
         return (Loss(metered), metered);
     }
 }

@@ -1,3 +1,5 @@
+using MathNet.Numerics.Integration;
+
 namespace Foramen.Engine.Light;
 
 /// <summary>
@@ -61,31 +63,9 @@ internal static class SkyDome
         return sum * Math.PI / 4;
     }
 
-    /// <summary>Nodes and weights on −1 to 1 by Newton's method on the Legendre polynomial; any handbook of numerical analysis.</summary>
     private static (double Node, double Weight)[] Rule(int count)
     {
-        var rule = new (double, double)[count];
-        for (var i = 0; i < count; i++)
-        {
-            var x = Math.Cos(Math.PI * (i + 0.75) / (count + 0.5));
-            double slope;
-            double step;
-            do
-            {
-                var (before, here) = (1.0, x);
-                for (var n = 2; n <= count; n++)
-                {
-                    (before, here) = (here, (((2 * n) - 1) * x * here - ((n - 1) * before)) / n);
-                }
-
-                slope = count * ((x * here) - before) / ((x * x) - 1);
-                step = here / slope;
-                x -= step;
-            }
-            while (Math.Abs(step) > 1e-14);
-            rule[i] = (x, 2 / ((1 - (x * x)) * slope * slope));
-        }
-
-        return rule;
+        var rule = new GaussLegendreRule(-1, 1, count);
+        return [.. rule.Abscissas.Zip(rule.Weights)];
     }
 }

@@ -1,3 +1,5 @@
+using Foramen.Engine.Quantities;
+
 namespace Foramen.Engine.Light;
 
 /// <summary>Finds where a smooth function of time crosses a level, double crossings near a peak included.</summary>
@@ -8,8 +10,6 @@ internal static class Crossings
 
     /// <summary>Close enough: a tenth of a second.</summary>
     private const double ToleranceDays = 0.1 / 86400;
-
-    private static readonly double GoldenShare = (3 - Math.Sqrt(5)) / 2;
 
     /// <summary>Instants at which <paramref name="height"/> passes zero, in order, and whether it is rising there.</summary>
     public static List<(double At, bool Rising)> Of(Func<double, double> height, double from, double to)
@@ -48,35 +48,11 @@ internal static class Crossings
                 continue;
             }
 
-            var peak = Peak(time => sign * height(time), times[i - 1], times[i + 1]);
+            var peak = GoldenSection.Summit(time => sign * height(time), times[i - 1], times[i + 1], ToleranceDays);
             var at = peak > times[i] ? i + 1 : i;
             times.Insert(at, peak);
             heights.Insert(at, height(peak));
         }
-    }
-
-    private static double Peak(Func<double, double> height, double from, double to)
-    {
-        var (a, b) = (from, to);
-        var (c, d) = (a + (GoldenShare * (b - a)), b - (GoldenShare * (b - a)));
-        var (atC, atD) = (height(c), height(d));
-        while (b - a > ToleranceDays)
-        {
-            if (atC > atD)
-            {
-                (b, d, atD) = (d, c, atC);
-                c = a + (GoldenShare * (b - a));
-                atC = height(c);
-            }
-            else
-            {
-                (a, c, atC) = (c, d, atD);
-                d = b - (GoldenShare * (b - a));
-                atD = height(d);
-            }
-        }
-
-        return (a + b) / 2;
     }
 
     private static double Bisect(Func<double, double> height, double from, double to)

@@ -12,8 +12,6 @@ public static class SunSpans
 
     private const double ToleranceDays = 0.1 / 86400;
 
-    private static readonly double GoldenShare = (3 - Math.Sqrt(5)) / 2;
-
     /// <summary>The spans in order of time, cut at both ends of the search.</summary>
     /// <param name="from">Beginning of the search; its offset is given to all spans.</param>
     /// <param name="to">End of the search, up to 400 days later.</param>
@@ -77,7 +75,9 @@ public static class SunSpans
             times.Add(time);
             heights.Add(under > 0 ? -1 - under : height(sight.Seen(air)));
             AddTurn(At, times, heights);
-            if (time >= length)
+
+            // Told this way round, for a height that is no number ends it too.
+            if (!(time < length))
             {
                 return (times, heights);
             }
@@ -114,20 +114,20 @@ public static class SunSpans
         }
 
         var (a, b) = (times[last - 2], times[last]);
-        var (c, d) = (a + (GoldenShare * (b - a)), b - (GoldenShare * (b - a)));
+        var (c, d) = (a + (GoldenSection.Share * (b - a)), b - (GoldenSection.Share * (b - a)));
         var (atC, atD) = (sign * height(c), sign * height(d));
         for (var i = 0; i < 16 && atC < 0 && atD < 0; i++)
         {
             if (atC > atD)
             {
                 (b, d, atD) = (d, c, atC);
-                c = a + (GoldenShare * (b - a));
+                c = a + (GoldenSection.Share * (b - a));
                 atC = sign * height(c);
             }
             else
             {
                 (a, c, atC) = (c, d, atD);
-                d = b - (GoldenShare * (b - a));
+                d = b - (GoldenSection.Share * (b - a));
                 atD = sign * height(d);
             }
         }
