@@ -76,6 +76,43 @@ public class LightColourTests
         Assert.Throws<RefusalException>(() => Daylight.OfTemperature(ColourTemperature.FromKelvin(25001)));
     }
 
+    [Theory]
+    [InlineData("5600.5 K", 5600.5)]
+    [InlineData("1500 K", 1500)]
+    [InlineData("25000 K", 25000)]
+    public void Temperatures_to_the_edges_are_taken(string text, double kelvin) => Assert.Equal(kelvin, LightColour.Find(text).Temperature.Kelvin);
+
+    [Fact]
+    public void Daylight_to_the_edges_of_its_formulas_is_taken()
+    {
+        Assert.Equal(100, Daylight.OfTemperature(ColourTemperature.FromKelvin(4000)).Values[26], 1e-9);
+        Assert.Equal(100, Daylight.OfTemperature(ColourTemperature.FromKelvin(25000)).Values[26], 1e-9);
+    }
+
+    // The table of daylight ends at 780 nm; what is beyond is held.
+    [Fact]
+    public void Daylight_beyond_its_table_is_held()
+    {
+        var noon = LightColour.Noon.ToSpectrum().Values;
+        Assert.NotEqual(noon[47], noon[48]);
+        for (var i = 49; i < Spectrum.Count; i++)
+        {
+            Assert.Equal(noon[48], noon[i]);
+        }
+    }
+
+    [Fact]
+    public void Light_the_paper_cannot_see_has_no_stops()
+        => Assert.Contains("sees nothing", Assert.Throws<RefusalException>(() =>
+            Actinic.StopsFromDaylight(Spectrum.FromFunction("safelight", nm => nm > 600 ? 1 : 0), PaperSensitivity.BlueSensitive)).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void A_lamp_is_a_radiator_and_shade_is_daylight()
+    {
+        Assert.Equal(Planckian.OfTemperature(LightColour.Lamp.Temperature).Values, LightColour.Lamp.ToSpectrum().Values);
+        Assert.Equal(Daylight.OfTemperature(LightColour.OpenShade.Temperature).Values, LightColour.OpenShade.ToSpectrum().Values);
+    }
+
     private static double Factor(double kelvin, PaperSensitivity paper)
         => Actinic.Factor(LightColour.FromTemperature(ColourTemperature.FromKelvin(kelvin)).ToSpectrum(), paper);
 }

@@ -16,7 +16,7 @@ public sealed record Atmosphere
     /// <summary>The usual air at a height above sea level: 1010 hPa times (1 − 2.25577e-5·h)^5.25588 (ICAO standard atmosphere), 10 °C.</summary>
     public static Atmosphere At(GeographicPosition place) => new()
     {
-        PressureHectopascals = Math.Min(1100, 1010 * Math.Pow(1 - (2.25577e-5 * place.ElevationMetres), 5.25588)),
+        PressureHectopascals = 1010 * Math.Pow(1 - (2.25577e-5 * place.ElevationMetres), 5.25588),
     };
 
     /// <summary>Degrees for degrees; below −1° the value of −1° fades out towards the nadir, so that order is kept.</summary>

@@ -1,5 +1,6 @@
 using CsCheck;
 using Foramen.Engine.Light;
+using Foramen.Engine.Quantities;
 using static Foramen.Engine.Tests.Light.Skies;
 
 namespace Foramen.Engine.Tests.Light;
@@ -45,4 +46,39 @@ public class MoonTests
     [Fact]
     public void A_moon_that_is_down_gives_no_light_and_one_that_is_up_gives_some() => Gen.Select(GenInstant, GenPlace).Sample((instant, place) =>
         Moon.LightOnGround(instant, place).Lux > 0 == Moon.At(instant, place).Elevation.Degrees > 0);
+
+    // The printed formulas put together again from where the Moon stands: 10.76391 lx to the footcandle, magnitude by phase, nearness, 0.172 magnitudes for each air mass.
+    [Fact]
+    [Source("krisciunas-schaefer-1991", "equation 20", Basis.Memory)]
+    public void Moonlight_goes_with_phase_nearness_air_and_height() => Gen.Select(GenInstant, GenPlace).Sample((instant, place) =>
+    {
+        var phase = Moon.PhaseAt(instant).PhaseAngle.Degrees;
+        var above = 10.76391 * Math.Pow(10, -0.4 * (3.84 + (0.026 * phase) + (4e-9 * Math.Pow(phase, 4)))) * Math.Pow(384400e3 / Moon.Distance(instant).Metres, 2);
+        Assert.Equal(above, Moon.AboveAirLux(instant), above * 1e-9);
+        var up = Moon.At(instant, place).Elevation;
+        if (up.Degrees > 0)
+        {
+            var ground = above * Math.Pow(10, -0.4 * 0.172 * AirMass.At(up)) * Math.Sin(up.Radians);
+            Assert.Equal(ground, Moon.LightOnGround(instant, place).Lux, ground * 1e-9);
+        }
+    });
+
+    // 34′ of refraction and the half of the Moon's disc, 1737.4 km wide (almanacs); its distance is that from the Earth's middle, which on the horizon is nearly ours.
+    [Fact]
+    [Source("usno-almanac", "definition of moonrise", Basis.Memory)]
+    public void At_moonrise_and_moonset_the_upper_edge_is_on_the_horizon() => Gen.Select(GenInstant, GenPlace).Sample((instant, place) =>
+    {
+        foreach (var one in SkyDay.Of(instant, TimeSpan.FromDays(1), place).Events.Where(one => one.Kind is SkyEventKind.Moonrise or SkyEventKind.Moonset))
+        {
+            var half = Math.Asin(1737.4 / (Moon.Distance(one.Instant).Metres / 1000)) * 180 / Math.PI;
+            Assert.Equal(-(34.0 / 60) - half, Moon.At(one.Instant, place).TrueElevation.Degrees, 0.001);
+        }
+    });
+
+    [Fact]
+    public void From_full_moon_on_it_wanes()
+    {
+        Assert.True(new MoonPhase(1, Angle.Zero, Angle.FromDegrees(179.9)).Waxing);
+        Assert.False(new MoonPhase(1, Angle.Zero, Angle.FromDegrees(180)).Waxing);
+    }
 }

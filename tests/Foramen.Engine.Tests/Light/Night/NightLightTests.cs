@@ -30,9 +30,27 @@ public class NightLightTests
     public void A_scene_that_is_not_one_is_refused_with_the_names_there_are(string text)
         => Assert.Contains("fair", Assert.Throws<RefusalException>(() => NightScene.Find(text)).Message, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData(13.9)]
+    [InlineData(22.6)]
+    [InlineData(double.NaN)]
+    public void No_sky_is_as_bright_or_as_dark_as_that(double magnitudes) => Assert.Throws<RefusalException>(() => NightGround.GlowOf(magnitudes));
+
+    // Five magnitudes are a hundredfold (N. R. Pogson, 1856).
     [Fact]
-    public void Out_of_range_is_refused()
+    [Source("pogson-1856")]
+    public void Five_magnitudes_are_a_hundredfold()
     {
-        Assert.Throws<RefusalException>(() => NightGround.GlowOf(30));
+        Assert.Equal(100, NightGround.GlowOf(14).CandelasPerSquareMetre / NightGround.GlowOf(19).CandelasPerSquareMetre, 1e-9);
+        Assert.True(NightGround.GlowOf(22.5).CandelasPerSquareMetre < NightGround.NaturalSky.CandelasPerSquareMetre);
+    }
+
+    [Fact]
+    public void Every_scene_is_found_by_its_whole_name()
+    {
+        Assert.All(NightScene.Known, scene => Assert.Same(scene, NightScene.Find($" {scene.Name.ToUpperInvariant()} ")));
+        Assert.All(NightScene.Known, scene => Assert.Equal(scene.Lowest.AtIso100 + scene.Highest.AtIso100, 2 * scene.Middle.AtIso100));
+        Assert.All(NightScene.Known, scene => Assert.True(scene.Lowest.AtIso100 <= scene.Highest.AtIso100));
+        Assert.Throws<RefusalException>(() => NightScene.Find(null!));
     }
 }

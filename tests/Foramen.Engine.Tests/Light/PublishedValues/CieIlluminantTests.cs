@@ -26,6 +26,29 @@ public class CieIlluminantTests
         Assert.Equal(y, byFormula.Y, 0.0002);
     }
 
+    // The locus at the ends of its formulas and beyond their knee at 7000 K, as tables print it.
+    [Theory]
+    [InlineData(4000, 0.3823, 0.3838)]
+    [InlineData(10000, 0.2788, 0.2920)]
+    [InlineData(25000, 0.2499, 0.2548)]
+    public void The_locus_has_the_published_ends(double kelvin, double x, double y)
+    {
+        var found = Daylight.ChromaticityOf(ColourTemperature.FromKelvin(kelvin));
+        Assert.Equal(x, found.X, 0.0001);
+        Assert.Equal(y, found.Y, 0.0001);
+    }
+
+    // Two formulas of one line: at the knee they are taken to meet within the digits they print.
+    [Fact]
+    public void The_locus_has_no_step_at_its_knee()
+    {
+        var (below, above) = (Daylight.ChromaticityOf(ColourTemperature.FromKelvin(7000)), Daylight.ChromaticityOf(ColourTemperature.FromKelvin(7000.001)));
+        Assert.Equal(below.X, above.X, 0.0001);
+
+        // 0.244063 + 0.09911/7 + 2.9678/49 − 4.6070/343, by hand.
+        Assert.Equal(0.305357, below.X, 2e-6);
+    }
+
     // The same spectra judged by McCamy's formula, which knows nothing of the daylight locus.
     [Theory]
     [InlineData(5003)]

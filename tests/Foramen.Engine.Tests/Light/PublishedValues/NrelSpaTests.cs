@@ -32,6 +32,21 @@ public class NrelSpaTests
         Assert.Equal(14.641503, Sun.EquationOfTimeMinutes(Instant), 0.001);
     }
 
+    // The steps between, table A5.1, at the example's own terrestrial time: L, B, R, Δψ and ε. Terms below 1e-7 radian are left out here, and nutation is good to 0.5″ here, which has the four largest terms.
+    [Fact]
+    [Source("reda-andreas-2004", "table A5.1", Basis.Memory)]
+    public void The_earths_way_and_axis()
+    {
+        var centuries = (2452930.312847 + (67 / 86400.0) - 2451545) / 36525;
+        var (longitude, latitude, distance) = EarthOrbit.At(centuries);
+        Assert.Equal(24.0182616917, ((longitude * 180 / Math.PI % 360) + 360) % 360, 3e-7);
+        Assert.Equal(-0.0001011219, latitude * 180 / Math.PI, 2e-8);
+        Assert.Equal(0.9965422974, distance, 1e-8);
+        var axis = EarthAxis.At(centuries);
+        Assert.Equal(-0.00399840, axis.NutationInLongitude * 180 / Math.PI, 0.5 / 3600);
+        Assert.Equal(23.440465, axis.Obliquity * 180 / Math.PI, 0.1 / 3600);
+    }
+
     // Local times of the example to the second; ours include the Sun's parallax, which moves rise and set by up to a second. The example
     // gives the events of 17 October UT, and the sunset of that UT day falls in the local evening of the 16th.
     [Theory]

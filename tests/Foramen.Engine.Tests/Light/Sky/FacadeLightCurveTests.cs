@@ -25,4 +25,28 @@ public class FacadeLightCurveTests
             }
         },
         iter: Samples.Of(200));
+
+    [Fact]
+    public void In_shadow_all_but_the_direct_light_is_left() => Gen.Select(Gen.Int[0, 1], Gen.Double[0, 360], Gen.Double[0, 180], Gen.Int[0, 365 * 24]).Sample(
+        (cover, bearing, tilt, hour) =>
+        {
+            var facade = Facade.Leaning(Angle.FromDegrees(bearing), Angle.FromDegrees(tilt));
+            var instant = new DateTimeOffset(2024, 1, 1, 0, 0, 0, TimeSpan.Zero).AddHours(hour);
+            var light = SkyLight.At(instant, Basin, Skies.Covers[cover]);
+            var curve = new FacadeLightCurve(facade, Skies.Covers[cover], 0.2);
+            var distance = Sun.DistanceAstronomicalUnits(instant);
+            double Lux(bool shaded) => curve.Lux(light.SunPosition, SkyLight.SolarConstantLux / distance / distance, shaded);
+            var direct = light.MoonPosition is null ? light.On(facade).Direct.Lux : 0;
+            Assert.Equal(direct, Lux(false) - Lux(true), (direct * 1e-9) + 1e-6);
+        },
+        iter: Samples.Of(100));
+
+    // With the sun 12° down and deeper the sky is even: π times its luminance on level ground, half of that on a wall, and the ground's half of its fifth.
+    [Fact]
+    public void At_night_a_wall_gets_half_of_an_even_sky()
+    {
+        var sun = new SkyPosition(Angle.FromDegrees(300), Angle.FromDegrees(-15), Angle.FromDegrees(-15));
+        var level = SkyCover.Clear.DiffuseHorizontalLux(-15, 127_500);
+        Assert.Equal(level * (0.5 + (0.2 / 2)), new FacadeLightCurve(Facade.Facing(Angle.FromDegrees(300)), SkyCover.Clear, 0.2).Lux(sun, 127_500, false), level * 1e-9);
+    }
 }

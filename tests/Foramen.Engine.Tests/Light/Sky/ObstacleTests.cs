@@ -22,6 +22,31 @@ public class ObstacleTests
         => Assert.Equal(hidden, Wall.Hides(new SkyPosition(Angle.FromDegrees(azimuth), Angle.FromDegrees(elevation), Angle.FromDegrees(elevation))));
 
     [Theory]
+    [InlineData(0, 0.1, 0, 0)]
+    [InlineData(360, 100_000, 100_000, 10_000)]
+    public void Obstacles_at_the_edges_are_taken(double bearing, double distance, double width, double height)
+    {
+        var thing = Obstacle.Of("  ", Angle.FromDegrees(bearing), Metres(distance), Metres(width), Metres(height));
+        Assert.Equal((bearing, distance, width, height), (thing.Bearing.Degrees, thing.Distance.Metres, thing.Width.Metres, thing.Height.Metres));
+        Assert.Equal("obstacle", thing.Name);
+        Assert.Equal("tower", Obstacle.Of(" tower ", Angle.Zero, Metres(1), Metres(1), Metres(1)).Name);
+    }
+
+    [Fact]
+    public void Obstacles_beyond_all_measure_are_refused()
+    {
+        Assert.Throws<RefusalException>(() => Obstacle.Of("sea", Angle.Zero, Metres(100_001), Metres(1), Metres(1)));
+        Assert.Throws<RefusalException>(() => Obstacle.Of("sea", Angle.Zero, Metres(1), Metres(100_001), Metres(1)));
+        Assert.Throws<RefusalException>(() => Obstacle.Of("sea", Angle.Zero, Metres(1), Metres(1), Metres(10_001)));
+        Assert.Throws<RefusalException>(() => Obstacle.Of("sea", Angle.FromDegrees(-1), Metres(1), Metres(1), Metres(1)));
+    }
+
+    // At the edge of what it hides nothing is hidden.
+    [Fact]
+    public void A_thing_without_height_hides_nothing_over_the_horizon()
+        => Assert.False(Obstacle.Of("kerb", Angle.Zero, Metres(1), Metres(1), default).Hides(new SkyPosition(Angle.Zero, Angle.Zero, Angle.Zero)));
+
+    [Theory]
     [InlineData(361, 15)]
     [InlineData(10, 0)]
     public void Obstacles_nowhere_are_refused(double bearing, double distance)

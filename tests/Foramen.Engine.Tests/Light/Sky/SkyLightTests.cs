@@ -115,6 +115,63 @@ public class SkyLightTests
         Assert.Equal(LightColour.BlueShade, Of(SkyLight.At(new DateTimeOffset(2024, 6, 20, 20, 30, 0, TimeSpan.Zero), Basin, SkyCover.Clear), 60));
     }
 
+    // A night of the full moon high over the south: it gives the direct light, as weak as it is, and casts it where it stands.
+    [Fact]
+    public void Moonlight_is_weak_sunlight()
+    {
+        var light = SkyLight.At(new DateTimeOffset(2024, 1, 25, 23, 30, 0, TimeSpan.Zero), Basin, SkyCover.Clear);
+        var moon = light.MoonPosition!.Value;
+        var direct = SkyCover.Clear.DirectNormalLux(moon.Elevation.Degrees, Moon.AboveAirLux(light.Instant));
+        Assert.Equal(direct, light.DirectNormal.Lux, direct * 1e-9);
+        var sun = SkyCover.Clear.DiffuseHorizontalLux(light.SunPosition.TrueElevation.Degrees, SkyLight.SolarConstantLux / Math.Pow(Sun.DistanceAstronomicalUnits(light.Instant), 2));
+        var sky = sun + SkyCover.Clear.DiffuseHorizontalLux(moon.TrueElevation.Degrees, Moon.AboveAirLux(light.Instant));
+        Assert.Equal(sky, light.DiffuseHorizontal.Lux, sky * 1e-9);
+        Assert.Equal(sky + (direct * Math.Sin(moon.Elevation.Radians)), light.GlobalHorizontal.Lux, sky * 1e-9);
+        var wall = light.On(Facade.Facing(moon.Azimuth));
+        Assert.Equal(direct * Math.Cos(moon.Elevation.Radians), wall.Direct.Lux, direct * 1e-9);
+        Assert.Equal(0.2 * light.GlobalHorizontal.Lux / 2, wall.FromGround.Lux, direct * 1e-9);
+        Assert.Equal(LightColour.Noon, FirstReading.Of(light, Facade.Facing(moon.Azimuth), Reflectance.FromFraction(0.4)).Colour);
+    }
+
+    // Twelve degrees down and more the sky of no moon is even: as bright overhead as on any side.
+    [Fact]
+    public void A_night_without_moon_is_even()
+    {
+        var light = SkyLight.At(new DateTimeOffset(2024, 1, 11, 22, 0, 0, TimeSpan.Zero), Basin, SkyCover.Clear);
+        Assert.Null(light.MoonPosition);
+        Assert.Equal(light.DiffuseHorizontal.Lux / Math.PI, light.ZenithLuminance.CandelasPerSquareMetre, 1e-12);
+        Assert.Equal(light.DiffuseHorizontal.Lux / Math.PI, light.LuminanceAt(light.SunPosition.Azimuth, Angle.FromDegrees(5)).CandelasPerSquareMetre, 1e-12);
+        Assert.Equal(light.DiffuseHorizontal.Lux / 2, light.On(Facade.Facing(Angle.FromDegrees(40))).FromSky.Lux, 1e-9);
+    }
+
+    // Half faded six degrees down: half of the sky as the sun shapes it, half even.
+    [Fact]
+    public void At_the_end_of_civil_dusk_half_of_the_suns_side_is_left()
+    {
+        var dusk = SkyDay.Of(new DateTimeOffset(2024, 1, 11, 12, 0, 0, TimeSpan.Zero), TimeSpan.FromDays(1), Basin).First(SkyEventKind.CivilDusk)!.Value;
+        var light = SkyLight.At(dusk, Basin, SkyCover.Clear);
+        Assert.Null(light.MoonPosition);
+        var (azimuth, elevation) = (Angle.FromDegrees(light.SunPosition.Azimuth.Degrees + 30), Angle.FromDegrees(20));
+        var shaped = SkyCover.Clear.Sky.RelativeLuminance(elevation, Angle.FromDegrees(30), Angle.Zero) / SkyDome.Horizontal(SkyCover.Clear.Sky, 0);
+        var expected = light.DiffuseHorizontal.Lux * (shaped + (1 / Math.PI)) / 2;
+        Assert.Equal(expected, light.LuminanceAt(azimuth, elevation).CandelasPerSquareMetre, expected * 1e-5);
+        Assert.Throws<RefusalException>(() => light.LuminanceAt(azimuth, Angle.FromDegrees(-1)));
+        Assert.Throws<RefusalException>(() => light.LuminanceAt(azimuth, Angle.FromDegrees(91)));
+    }
+
+    // A wall that the sun rakes along has no direct light from it.
+    [Fact]
+    public void The_sun_does_not_reach_round_the_corner()
+    {
+        var light = SkyLight.At(new DateTimeOffset(2024, 6, 20, 11, 40, 0, TimeSpan.Zero), Basin, SkyCover.Clear);
+        Assert.Equal(0, light.On(Facade.Facing(Angle.FromDegrees(0))).Direct.Lux);
+        Assert.Equal(light.DirectNormal.Lux, light.On(Facade.Leaning(light.SunPosition.Azimuth, light.SunPosition.Zenith)).Direct.Lux, 1e-6 * light.DirectNormal.Lux);
+        Assert.Equal(0, light.On(Facade.Level).FromGround.Lux);
+        var ceiling = light.On(Facade.Leaning(Angle.Zero, Angle.FromDegrees(180)));
+        Assert.Equal(0, ceiling.FromSky.Lux, 1e-9);
+        Assert.Equal(0.2 * light.GlobalHorizontal.Lux, ceiling.FromGround.Lux, 1e-9 * light.GlobalHorizontal.Lux);
+    }
+
     [Theory]
     [InlineData(361, 90)]
     [InlineData(-1, 90)]
@@ -122,6 +179,15 @@ public class SkyLightTests
     [InlineData(90, 181)]
     public void Facades_that_face_nowhere_are_refused(double bearing, double tilt)
         => Assert.Throws<RefusalException>(() => Facade.Leaning(Angle.FromDegrees(bearing), Angle.FromDegrees(tilt)));
+
+    [Fact]
+    public void Skies_are_found_by_their_names()
+    {
+        Assert.All(Skies.Covers, cover => Assert.Same(cover, SkyCover.Find($" {cover.Name.ToUpperInvariant()} ")));
+        Assert.Same(SkyCover.Hazy, SkyCover.Find("Partly cloudy"));
+        Assert.Throws<RefusalException>(() => SkyCover.Find(null!));
+        Assert.Equal(5, SkyCover.Clear.SpreadAs(CieGeneralSky.OfNumber(5)).Sky.Number);
+    }
 
     [Fact]
     public void An_unknown_sky_is_refused_with_the_known_ones()

@@ -35,6 +35,88 @@ public class SunSpansTests
         Assert.Equal(60, pole.Count);
     }
 
+    // Mornings until the sun has come round to a line, looked at from outside: at both bounds the height is zero.
+    [Fact]
+    public void Bounds_are_where_the_height_is_zero() => Gen.Select(GenInstant, Gen.Double[140, 220], Gen.Int[1, 60]).Sample(
+        (instant, line, minutes) =>
+        {
+            double Height(SkyPosition sun) => Math.Min(60 * Math.Sin((line - sun.Azimuth.Degrees) * Math.PI / 180), sun.TrueElevation.Degrees + 2);
+            var until = instant.AddDays(3);
+            var spans = SunSpans.Find(instant, until, Basin, Height, Angle.FromDegrees(-2), TimeSpan.FromMinutes(minutes));
+            Assert.NotEmpty(spans);
+            foreach (var span in spans)
+            {
+                Assert.True(span.Start < span.End);
+                Assert.True(Height(Sun.At(span.Start + (span.Length / 2), Basin)) > 0);
+                foreach (var bound in new[] { span.Start, span.End }.Where(bound => bound > instant && bound < until))
+                {
+                    Assert.Equal(0, Height(Sun.At(bound, Basin)), 0.002);
+                }
+            }
+
+            Assert.All(spans.Zip(spans.Skip(1)), pair => Assert.True(pair.First.End < pair.Second.Start));
+        },
+        iter: Samples.Of(40));
+
+    [Fact]
+    public void What_is_always_so_is_one_span_and_what_never_is_none()
+    {
+        var from = new DateTimeOffset(2024, 6, 1, 0, 0, 0, TimeSpan.FromHours(2));
+        var whole = Assert.Single(SunSpans.Find(from, from.AddDays(2), Basin, _ => 1, Angle.FromDegrees(-90)));
+        Assert.Equal((from, from.AddDays(2)), (whole.Start, whole.End));
+        Assert.Equal(from.Offset, whole.Start.Offset);
+        Assert.Equal(TimeSpan.FromDays(2), whole.Length);
+        Assert.Empty(SunSpans.Find(from, from.AddDays(2), Basin, _ => -1, Angle.FromDegrees(-90)));
+        Assert.Empty(SunSpans.Find(from, from, Basin, _ => 1, Angle.FromDegrees(-90)));
+    }
+
+    // The second day of the search is open when it ends.
+    [Fact]
+    public void A_span_that_is_open_at_the_end_is_cut_there()
+    {
+        var from = new DateTimeOffset(2024, 6, 1, 0, 0, 0, TimeSpan.Zero);
+        var spans = SunSpans.Find(from, from.AddHours(36), Basin, sun => sun.Elevation.Degrees, Angle.FromDegrees(-5));
+        Assert.Equal(2, spans.Count);
+        Assert.Equal(from.AddHours(36), spans[1].End);
+    }
+
+    // Nights are leapt over, days are looked at every quarter of an hour: less than a hundred looks for a day and its two bounds.
+    [Fact]
+    public void Nights_are_leapt_over()
+    {
+        var looks = 0;
+        var from = new DateTimeOffset(2024, 12, 1, 0, 0, 0, TimeSpan.Zero);
+        double Height(SkyPosition sun)
+        {
+            looks++;
+            Assert.True(sun.TrueElevation.Degrees > -1.5);
+            return sun.Elevation.Degrees;
+        }
+
+        Assert.Equal(20, SunSpans.Find(from, from.AddDays(20), Basin, Height, Angle.FromDegrees(-1)).Count);
+
+        // Eight hours of day at four looks an hour, and as many for the two bounds.
+        Assert.InRange(looks, 20 * 20, 20 * 64);
+    }
+
+    [Fact]
+    public void A_height_that_is_no_number_ends_the_search()
+    {
+        var from = new DateTimeOffset(2024, 6, 1, 0, 0, 0, TimeSpan.Zero);
+        Assert.True(SunSpans.Find(from, from.AddDays(3), Basin, _ => double.NaN, Angle.FromDegrees(-90)).Count <= 1);
+        Assert.Throws<RefusalException>(() => SunSpans.Find(from, from.AddDays(3), Basin, sun => sun.Elevation.Degrees > 10 ? double.NaN : -1, Angle.FromDegrees(-90)));
+    }
+
+    [Theory]
+    [InlineData(401, 15)]
+    [InlineData(1, 0.9)]
+    [InlineData(1, 61)]
+    public void Too_long_and_too_coarse_is_refused(double days, double minutes)
+    {
+        var from = new DateTimeOffset(2024, 6, 1, 0, 0, 0, TimeSpan.Zero);
+        Assert.Throws<RefusalException>(() => SunSpans.Find(from, from.AddDays(days), Basin, _ => 1, Angle.Zero, TimeSpan.FromMinutes(minutes)));
+    }
+
     [Fact]
     public void A_search_that_ends_before_it_begins_is_refused()
         => Assert.Throws<RefusalException>(() => SunSpans.Find(DateTimeOffset.UnixEpoch, DateTimeOffset.UnixEpoch.AddDays(-1), Basin, _ => 1, Angle.Zero));

@@ -80,6 +80,47 @@ public class SunTests
         Assert.Throws<RefusalException>(() => SunTrack.Over(from, from.AddDays(-1)));
     }
 
+    [Fact]
+    public void A_track_is_read_to_its_ends()
+    {
+        var from = new DateTimeOffset(2024, 6, 20, 5, 0, 0, TimeSpan.Zero);
+        var track = SunTrack.Over(from, from.AddDays(1));
+        foreach (var instant in new[] { from, from.AddDays(0.5), from.AddDays(1) })
+        {
+            Assert.Equal(Sun.At(instant, Basin).TrueElevation.Degrees, track.At(instant, Basin).TrueElevation.Degrees, 0.00002);
+        }
+
+        var positions = new SkyPosition[25];
+        track.Fill(from, TimeSpan.FromHours(1), Basin, positions);
+        Assert.Equal(track.At(from.AddDays(1), Basin).Azimuth.Degrees, positions[24].Azimuth.Degrees, 1e-6);
+        Assert.Throws<RefusalException>(() => track.Fill(from.AddDays(-3), TimeSpan.FromHours(1), Basin, positions));
+        Assert.Equal(Sun.At(from, Basin).Elevation.Degrees, SunTrack.Over(from, from).At(from, Basin).Elevation.Degrees, 0.00002);
+    }
+
+    [Fact]
+    public void A_track_sees_through_the_air_it_is_given()
+    {
+        var from = new DateTimeOffset(2024, 6, 20, 4, 0, 0, TimeSpan.Zero);
+        var track = SunTrack.Over(from, from.AddDays(1));
+        var thin = new Atmosphere { PressureHectopascals = 300 };
+        var positions = new SkyPosition[1];
+        track.Fill(from, TimeSpan.FromHours(1), Basin, positions, thin);
+        Assert.Equal(Sun.At(from, Basin, thin).Elevation.Degrees, positions[0].Elevation.Degrees, 0.00002);
+        Assert.Equal(Sun.At(from, Basin, thin).Elevation.Degrees, track.At(from, Basin, thin).Elevation.Degrees, 0.00002);
+        Assert.True(Sun.At(from, Basin).Elevation > Sun.At(from, Basin, thin).Elevation);
+    }
+
+    [Theory]
+    [InlineData(1950, 1, 1, 0)]
+    [InlineData(2050, 12, 31, 23)]
+    public void The_first_and_the_last_year_are_computed(int year, int month, int day, int hour)
+        => Assert.InRange(Sun.DistanceAstronomicalUnits(new(year, month, day, hour, 0, 0, TimeSpan.Zero)), 0.983, 0.984);
+
+    [Theory]
+    [InlineData(-0.1)]
+    [InlineData(90.1)]
+    public void Air_mass_is_of_what_is_over_the_horizon(double elevation) => Assert.Throws<RefusalException>(() => AirMass.At(Angle.FromDegrees(elevation)));
+
     [Theory]
     [InlineData(91, 0, "between")]
     [InlineData(105, 39, "swapped")]
