@@ -1,4 +1,3 @@
-using CsCheck;
 using Foramen.Engine.Light;
 using Foramen.Engine.Quantities;
 
