@@ -14,12 +14,12 @@ public static class EntryTopic
         var corrects = entry.Kind is EntryKind.EntryVoided or EntryKind.EntryAmended;
 
         // Most bodies without the word need no reading; one with an escape may spell it in another way.
-        if (!entry.Body.Contains(corrects ? "\"entry\"" : "\"sheet\"", StringComparison.Ordinal) && !entry.Body.Contains('\\'))
+        var wanted = corrects ? "entry" : "sheet";
+        if (!entry.Body.Contains($"\"{wanted}\"", StringComparison.Ordinal) && !entry.Body.Contains('\\'))
         {
             return null;
         }
 
-        var wanted = corrects ? "entry"u8 : "sheet"u8;
         var reader = new Utf8JsonReader(Encoding.UTF8.GetBytes(entry.Body), new JsonReaderOptions { MaxDepth = Entry.MaxDepth });
         Ulid? topic = null;
         while (reader.Read())
@@ -29,12 +29,12 @@ public static class EntryTopic
                 continue;
             }
 
-            var asked = reader.ValueTextEquals(wanted);
+            var asked = JsonText.OrNull(ref reader) == wanted;
             reader.Read();
             if (asked)
             {
                 // Said twice, the last counts, as where bodies are read.
-                topic = reader.TokenType == JsonTokenType.String && Ulid.TryParse(reader.GetString(), out var id) ? id : null;
+                topic = reader.TokenType == JsonTokenType.String && Ulid.TryParse(JsonText.OrNull(ref reader), out var id) ? id : null;
             }
         }
 

@@ -31,11 +31,12 @@ public static class SyncRound
             }
         }
 
-        throw new HomeRefusedException(HomeRefusal.Failed, "Home's store was replaced again and again while this device talked to it.");
+        throw ReplacedAgain();
     }
 
     private static async Task<SyncReport> PullAsync(ISyncDevice device, ISyncHome home, SyncReport report, CancellationToken cancellation)
     {
+        var beginnings = 0;
         for (var more = true; more;)
         {
             var mark = device.Mark;
@@ -51,6 +52,12 @@ public static class SyncRound
                 if (from.Length > 0)
                 {
                     throw new HomeRefusedException(HomeRefusal.Failed, "Home's answer does not begin where this device asked.");
+                }
+
+                // Several stores behind one address would send the same pages for ever.
+                if (++beginnings > MaxRestarts)
+                {
+                    throw ReplacedAgain();
                 }
 
                 mark = new SyncMark(epoch, "", 0, epoch == mark.Epoch ? mark.Generation + 1 : 0);
@@ -98,20 +105,20 @@ public static class SyncRound
                 {
                     // One entry that Home cannot read must not keep the others away from it.
                     lines.RemoveAt(bad);
-                    report = report with { Unsendable = report.Unsendable + 1 };
                 }
             }
 
             if (answer is not null && answer.Epoch != mark.Epoch)
             {
+                // All is sent again, so what could not be sent shows again.
                 await device.SaveMarkAsync(SyncMark.Never);
-                return (report, false);
+                return (report with { Unsendable = 0 }, false);
             }
 
             // Where nothing else arrived in between, Home need not send these back.
             var cursor = answer is not null && answer.Before == mark.Cursor ? answer.After : mark.Cursor;
             await device.SaveMarkAsync(mark with { SentThrough = unsent[^1].Position, Cursor = cursor });
-            report = report with { Sent = report.Sent + lines.Count };
+            report = report with { Sent = report.Sent + lines.Count, Unsendable = report.Unsendable + unsent.Count - lines.Count };
         }
     }
 
@@ -132,6 +139,9 @@ public static class SyncRound
 
         return taken;
     }
+
+    private static HomeRefusedException ReplacedAgain()
+        => new(HomeRefusal.Failed, "Home's store was replaced again and again while this device talked to it.");
 
     private static (SyncHead Head, IReadOnlyList<BatchLine> Lines) Read(byte[] batch)
     {

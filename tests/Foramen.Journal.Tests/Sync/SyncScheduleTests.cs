@@ -35,7 +35,7 @@ public class SyncScheduleTests
             },
             iter: Samples.Of(10_000));
         // A run set without the hard cases would prove nothing.
-        Assert.All([cut, died, goneBack, doubled], count => Assert.True(count > 1_000, $"{cut} {died} {goneBack} {doubled}"));
+        Assert.All([cut, died, goneBack, doubled], count => Assert.True(count > Samples.Of(1_000), $"{cut} {died} {goneBack} {doubled}"));
     }
 
     private static Run Play(Step[] steps)
