@@ -150,15 +150,14 @@ public static class JournalFile
 
             while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
             {
-                var isFormat = reader.ValueTextEquals(HeaderMember);
-                var isPlaces = reader.ValueTextEquals("withoutPlaces");
+                var name = JsonText.OrNull(ref reader);
                 reader.Read();
-                if (isFormat && (reader.TokenType != JsonTokenType.Number || !reader.TryGetInt32(out found)))
+                if (name == HeaderMember && (reader.TokenType != JsonTokenType.Number || !reader.TryGetInt32(out found)))
                 {
                     return false;
                 }
 
-                places &= !isPlaces || reader.TokenType != JsonTokenType.True;
+                places &= name != "withoutPlaces" || reader.TokenType != JsonTokenType.True;
                 reader.Skip();
             }
 

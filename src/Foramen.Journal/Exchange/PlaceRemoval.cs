@@ -74,18 +74,5 @@ public static class PlaceRemoval
     private static bool IsSpace(byte character) => character is (byte)' ' or (byte)'\t';
 
     private static bool IsPlace(ref Utf8JsonReader reader)
-    {
-        string name;
-        try
-        {
-            name = reader.GetString()!;
-        }
-        catch (InvalidOperationException)
-        {
-            // A name with half a character pair cannot be compared, and is no coordinate that any reader could find by name.
-            return false;
-        }
-
-        return Prefixes.Any(prefix => name.StartsWith(prefix, StringComparison.OrdinalIgnoreCase));
-    }
+        => JsonText.OrNull(ref reader) is { } name && Prefixes.Any(prefix => name.StartsWith(prefix, StringComparison.OrdinalIgnoreCase));
 }

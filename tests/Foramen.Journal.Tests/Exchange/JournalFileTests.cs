@@ -150,6 +150,16 @@ public class JournalFileTests
     public void What_is_no_journal_is_refused(string text)
         => Assert.Throws<RefusalException>(() => JournalFile.Read(Encoding.UTF8.GetBytes(text)));
 
+    // A name that is half a character pair, written as an escape, cannot be compared with another.
+    [Theory]
+    [InlineData("""{"foramenJournal":1,"\ud800amenJournal":2}""")]
+    [InlineData("""{"\ud800outPlaces":true,"foramenJournal":1}""")]
+    public void Half_a_character_pair_in_the_header_does_not_cost_the_record(string header)
+    {
+        var read = JournalFile.Read(Encoding.UTF8.GetBytes(header + Encoding.UTF8.GetString(Sample)[Encoding.UTF8.GetString(Sample).IndexOf('\n')..]));
+        Assert.Equal(JournalFile.Read(Sample).Entries, read.Entries);
+    }
+
     [Fact]
     public void A_damaged_header_does_not_cost_the_record()
     {
@@ -196,6 +206,94 @@ public class JournalFileTests
         var many = JournalFile.Read(Encoding.UTF8.GetBytes("{\"foramenJournal\":1}\n" + string.Concat(Enumerable.Repeat("x\n", 5000))));
         Assert.Equal(5000, many.BadLineCount);
         Assert.Equal(1000, many.BadLines.Count);
+    }
+
+    [Fact]
+    public void What_lies_at_a_limit_is_read_and_what_lies_beyond_is_listed()
+    {
+        var lines = Encoding.UTF8.GetString(Sample).TrimEnd('\n').Split('\n');
+        var longest = lines.Max(line => Encoding.UTF8.GetByteCount(line));
+        Assert.Empty(JournalFile.Read(Sample, new ImportLimits(MaxLineBytes: longest)).BadLines);
+        var cut = JournalFile.Read(Sample, new ImportLimits(MaxLineBytes: longest - 1));
+        Assert.Equal($"The line has {longest} bytes; at most {longest - 1} are allowed.", Assert.Single(cut.BadLines).Sentence);
+        Assert.Equal(lines.Length - 2, cut.Entries.Count);
+
+        var whole = lines.Length - 1;
+        Assert.Empty(JournalFile.Read(Sample, new ImportLimits(MaxEntries: whole)).BadLines);
+        var few = JournalFile.Read(Sample, new ImportLimits(MaxEntries: whole - 2));
+        Assert.Equal((whole - 2, 1, whole), (few.Entries.Count, few.BadLineCount, Assert.Single(few.BadLines).Number));
+        Assert.Equal((1_048_576, 1_000_000, 1_000), (ImportLimits.Usual.MaxLineBytes, ImportLimits.Usual.MaxEntries, ImportLimits.Usual.MaxListed));
+    }
+
+    // Good lines among so much rubbish that it is no longer listed are still read, and damaged entries counted.
+    [Fact]
+    public void Where_no_more_bad_lines_are_listed_entries_are_still_read_and_the_bad_counted()
+    {
+        var lines = Encoding.UTF8.GetString(Sample).TrimEnd('\n').Split('\n');
+        var text = string.Join('\n', [lines[0], "x", "y", "{x}", "{y", "y}", .. lines[1..], "z", ""]);
+        var read = JournalFile.Read(Encoding.UTF8.GetBytes(text), new ImportLimits(MaxListed: 2));
+        Assert.Equal(lines.Length - 1, read.Entries.Count);
+        Assert.Equal([2, 3], read.BadLines.Select(bad => bad.Number));
+        Assert.Equal(6, read.BadLineCount);
+    }
+
+    [Theory]
+    [InlineData("""{"foramenJournal":1,"withoutPlaces":true}""", 1, true)]
+    [InlineData("""{"foramenJournal":1,"withoutPlaces":false}""", 1, false)]
+    [InlineData("""{"foramenJournal":1,"withoutPlaces":"yes"}""", 1, false)]
+    [InlineData("""{"withoutPlaces":true,"foramenJournal":3}""", 3, true)]
+    [InlineData("""{"by":{"withoutPlaces":true,"foramenJournal":9},"foramenJournal":1,"more":[{"foramenJournal":7}]}""", 1, false)]
+    [InlineData(" \t{\"foramen\\u004aournal\" : 1 }\r", 1, false)]
+    public void The_header_says_the_format_and_whether_places_were_left_out(string header, int format, bool withoutPlaces)
+    {
+        var read = JournalFile.Read(Encoding.UTF8.GetBytes(header));
+        Assert.Equal((format, withoutPlaces, 0, 0), (read.FormatVersion, read.WithoutPlaces, read.Entries.Count, read.BadLineCount));
+        Assert.Equal((format, withoutPlaces), (JournalFile.Read(Encoding.UTF8.GetBytes(header + "\n")).FormatVersion, JournalFile.Read(Encoding.UTF8.GetBytes(header + "\n")).WithoutPlaces));
+    }
+
+    [Theory]
+    [InlineData("""{"foramenJournal":1""")]
+    [InlineData("""{"foramenJournal":0,"withoutPlaces":true}""")]
+    [InlineData("""{"foramenJournal":-1}""")]
+    [InlineData("""{"foramenJournal":1.5}""")]
+    [InlineData("""{"foramenJournal":"1"}""")]
+    [InlineData("""{"foramenJournal":9999999999}""")]
+    [InlineData("""{"foramenJournal":1}{}""")]
+    [InlineData("""[{"foramenJournal":1}]""")]
+    [InlineData("7")]
+    public void What_is_no_header_is_listed_as_such_and_the_entries_behind_it_are_read(string header)
+    {
+        var lines = Encoding.UTF8.GetString(Sample);
+        var read = JournalFile.Read(Encoding.UTF8.GetBytes(header + lines[lines.IndexOf('\n')..]));
+        Assert.Equal((0, false), (read.FormatVersion, read.WithoutPlaces));
+        Assert.Equal(JournalFile.Read(Sample).Entries, read.Entries);
+        Assert.Equal((1, "The first line should be the header, {\"foramenJournal\":1}; it is damaged or missing."), (Assert.Single(read.BadLines).Number, read.BadLines[0].Sentence));
+        Assert.Contains("{\"foramenJournal\":1", Assert.Throws<RefusalException>(() => JournalFile.Read(Encoding.UTF8.GetBytes(header))).Message);
+    }
+
+    [Fact]
+    public void A_header_counts_on_the_first_line_alone()
+    {
+        var read = JournalFile.Read([.. Sample, .. "{\"foramenJournal\":1}\n"u8]);
+        Assert.Equal(Encoding.UTF8.GetString(Sample).Count(character => character == '\n') + 1, Assert.Single(read.BadLines).Number);
+        Assert.Equal("{\"foramenJournal\":1}\n", Encoding.UTF8.GetString(JournalFile.Write([])));
+        Assert.Equal("{\"foramenJournal\":1,\"withoutPlaces\":true}\n", Encoding.UTF8.GetString(JournalFile.Write([], withoutPlaces: true)));
+    }
+
+    // What counts comes first and in order; what only stands in a conflict is not lost.
+    [Fact]
+    public void A_file_holds_what_counts_in_its_order_and_then_what_stands_in_conflict()
+    {
+        Entry[] all = [.. Enumerable.Range(1, 4).SelectMany(i => (Entry[])[By(Phone, i, i, new HoleOpened { Sheet = Id(901) }, id: 10 - i), By(Phone, i, i, new HoleClosed { Sheet = Id(901) }, id: 10 - i), By(Phone, i, i, new BathFinished { Sheet = Id(901) }, id: 10 - i)])];
+        var set = EntrySet.Of(all);
+        var read = JournalFile.Read(JournalFile.Write(set)).Entries;
+        var counting = set.InOrder.Select(item => item.Entry).ToList();
+        Assert.Equal(counting, read.Take(4));
+        var rest = read.Skip(4).ToList();
+        Assert.Equal(all.Except(counting).ToHashSet(), rest.ToHashSet());
+        Assert.Equal(8, rest.Count);
+        Assert.Equal(rest.OrderBy(entry => entry.Id).ThenBy(entry => entry.Hash, StringComparer.Ordinal), rest);
+        Assert.Equal(JournalFile.Write(set), JournalFile.Write(EntrySet.Of(all.Reverse())));
     }
 
     [Fact]
