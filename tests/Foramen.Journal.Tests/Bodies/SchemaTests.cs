@@ -45,17 +45,17 @@ public class SchemaTests
     public void Numbers_at_the_edge_of_a_range_are_taken_and_beyond_it_refused_by_both(string kind)
     {
         var schema = Schemas.Body(kind);
-        foreach (var (path, range) in Ranges(Schemas.Bodies[kind]!.AsObject(), []))
+        foreach (var (path, range) in SchemaMembers.Of(kind).Where(member => member.Schema["minimum"] is not null))
         {
             foreach (var edge in new[] { range["minimum"]!.GetValue<double>(), range["maximum"]!.GetValue<double>() })
             {
                 var within = Example(kind);
-                Set(within, path, edge);
+                SchemaMembers.Set(within, path, SchemaMembers.Number(edge));
                 Schemas.AssertValid(schema, within.ToJsonString());
                 Assert.Null(BodyJson.Read(kind, 1, within.ToJsonString()).Complaint);
 
                 var beyond = Example(kind);
-                Set(beyond, path, edge == range["minimum"]!.GetValue<double>() ? edge - 1 : edge + 1);
+                SchemaMembers.Set(beyond, path, SchemaMembers.Number(edge == range["minimum"]!.GetValue<double>() ? edge - 1 : edge + 1));
                 Assert.False(Schemas.Accepts(schema, beyond.ToJsonString()), $"{kind} {string.Join('.', path)}");
                 Assert.NotNull(BodyJson.Read(kind, 1, beyond.ToJsonString()).Complaint);
             }
@@ -114,50 +114,12 @@ public class SchemaTests
         Assert.Equal(expected, json.Select(pair => pair.Key).Order());
         foreach (var (name, value) in json)
         {
-            var inner = Resolved(properties[name]!.AsObject());
+            var inner = SchemaMembers.Resolved(properties[name]!.AsObject());
             if (value is JsonObject nested && inner["properties"] is not null)
             {
                 AssertSameMembers(nested, inner, where + "." + name);
             }
         }
-    }
-
-    private static IEnumerable<(string[] Path, JsonObject Range)> Ranges(JsonObject schema, string[] path)
-    {
-        foreach (var (name, value) in schema["properties"]!.AsObject())
-        {
-            var inner = Resolved(value!.AsObject());
-            if (inner["minimum"] is not null)
-            {
-                yield return ([.. path, name], inner);
-            }
-            else if (inner["properties"] is not null)
-            {
-                foreach (var found in Ranges(inner, [.. path, name]))
-                {
-                    yield return found;
-                }
-            }
-        }
-    }
-
-    private static JsonObject Resolved(JsonObject schema)
-    {
-        var target = schema["$ref"] ?? schema["anyOf"]?.AsArray().Select(one => one!["$ref"]).FirstOrDefault(one => one is not null) ?? schema["items"]?["$ref"];
-        return target is null ? schema : Schemas.Bodies[target.GetValue<string>()["#/$defs/".Length..]]!.AsObject();
-    }
-
-    private static void Set(JsonObject json, string[] path, double value)
-    {
-        JsonNode at = json;
-        foreach (var name in path[..^1])
-        {
-            at = at[name]!;
-            at = at is JsonArray list ? list[0]! : at;
-        }
-
-        // Whole numbers are written without a fraction, as pixels must be.
-        at[path[^1]] = value == Math.Floor(value) && Math.Abs(value) < 1e15 ? JsonValue.Create((long)value) : JsonValue.Create(value);
     }
 
     private static JsonObject Example(string kind)
