@@ -24,7 +24,7 @@ public class FacadeLightCurveTests
                 Assert.Equal(whole, curve.Lux(light.SunPosition, SkyLight.SolarConstantLux / distance / distance, false), (whole * 0.025) + 0.01);
             }
         },
-        iter: Samples.Of(200));
+        iter: Samples.Of(100));
 
     [Fact]
     public void In_shadow_all_but_the_direct_light_is_left() => Gen.Select(Gen.Int[0, 1], Gen.Double[0, 360], Gen.Double[0, 180], Gen.Int[0, 365 * 24]).Sample(
@@ -39,7 +39,7 @@ public class FacadeLightCurveTests
             var direct = light.MoonPosition is null ? light.On(facade).Direct.Lux : 0;
             Assert.Equal(direct, Lux(false) - Lux(true), (direct * 1e-9) + 1e-6);
         },
-        iter: Samples.Of(100));
+        iter: Samples.Of(40));
 
     // With the sun 12° down and deeper the sky is even: π times its luminance on level ground, half of that on a wall, and the ground's half of its fifth.
     [Fact]
