@@ -82,6 +82,16 @@ public class SpectrumTests
         Assert.Equal((1, 0, 0), (Of(600).Red, Of(600).Green, Of(600).Blue));
     }
 
+    // By hand: 400 to 500 nm are 11 samples, 510 to 590 nm are 9, 600 to 690 nm are 10.
+    [Fact]
+    public void A_paper_that_sees_all_weighs_three_bands()
+    {
+        var sight = PaperSight.Of(PaperSensitivity.FromBox("all", 395, 695), Spectrum.FromFunction("even", _ => 1));
+        Assert.Equal(10 / 30.0, sight.Red, 1e-12);
+        Assert.Equal(9 / 30.0, sight.Green, 1e-12);
+        Assert.Equal(11 / 30.0, sight.Blue, 1e-12);
+    }
+
     // IEC 61966-2-1.
     [Fact]
     [Source("iec-61966-2-1", Basis.Memory)]

@@ -75,6 +75,26 @@ public class MoonTests
         }
     });
 
+    // A month has one moonrise less than days, for the Moon goes round the other way once (almanacs): 28 or 29 in 30 days, and as many sets.
+    [Fact]
+    public void The_moon_rises_and_sets_nearly_every_day()
+    {
+        var events = Enumerable.Range(0, 3)
+            .SelectMany(part => SkyDay.Of(new DateTimeOffset(2024, 3, 1 + (10 * part), 0, 0, 0, TimeSpan.Zero), TimeSpan.FromDays(10), Basin).Events).ToList();
+        Assert.InRange(events.Count(one => one.Kind == SkyEventKind.Moonrise), 28, 29);
+        Assert.InRange(events.Count(one => one.Kind == SkyEventKind.Moonset), 28, 30);
+    }
+
+    [Fact]
+    public void The_moon_is_seen_through_the_air_it_is_given()
+    {
+        var instant = SkyDay.Of(new DateTimeOffset(2024, 3, 20, 0, 0, 0, TimeSpan.Zero), TimeSpan.FromDays(2), Basin).First(SkyEventKind.Moonrise)!.Value.AddMinutes(20);
+        var (usual, thin) = (Moon.At(instant, Basin), Moon.At(instant, Basin, new Atmosphere { PressureHectopascals = 505 }));
+        Assert.Equal(usual.TrueElevation, thin.TrueElevation);
+        var lifted = usual.Elevation.Degrees - usual.TrueElevation.Degrees;
+        Assert.Equal(lifted / 2, thin.Elevation.Degrees - thin.TrueElevation.Degrees, lifted * 0.001);
+    }
+
     [Fact]
     public void From_full_moon_on_it_wanes()
     {

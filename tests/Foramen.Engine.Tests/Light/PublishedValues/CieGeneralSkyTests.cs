@@ -54,6 +54,34 @@ public class CieGeneralSkyTests
         }
     }
 
+    // Those without an indicatrix, c and e nought: 1, 3, 5 and the traditional sky look the same all around.
+    [Fact]
+    [Source("iso-15469", "table 1", Basis.Memory)]
+    public void Four_types_look_the_same_all_around()
+        => Assert.Equal([1, 3, 5, 16], CieGeneralSky.Types.Where(type => type.IsSymmetric).Select(type => type.Number));
+
+    [Theory]
+    [InlineData(-1, 30)]
+    [InlineData(91, 30)]
+    [InlineData(30, -1)]
+    [InlineData(30, 91)]
+    [OwnRule]
+    public void A_sky_is_over_the_horizon(double elevation, double sun)
+        => Assert.Throws<RefusalException>(() => CieGeneralSky.Clear.RelativeLuminance(Angle.FromDegrees(elevation), default, Angle.FromDegrees(sun)));
+
+    // A plane that leans sees (1 + cos tilt)/2 of an even sky; any textbook of lighting or of solar energy.
+    [Theory]
+    [InlineData(30)]
+    [InlineData(60)]
+    [InlineData(120)]
+    [InlineData(150)]
+    [Source("lighting-textbook", "even sky", Basis.Worked)]
+    public void A_leaning_plane_sees_its_share_of_an_even_sky(double tilt)
+    {
+        var share = SkyDome.On(Facade.Leaning(Angle.FromDegrees(200), Angle.FromDegrees(tilt)), CieGeneralSky.OfNumber(5), 0.5, 1) / Math.PI;
+        Assert.Equal((1 + Math.Cos(tilt * Math.PI / 180)) / 2, share, 0.002);
+    }
+
     [Theory]
     [InlineData(0)]
     [InlineData(17)]

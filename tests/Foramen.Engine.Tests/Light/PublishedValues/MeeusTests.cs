@@ -57,6 +57,18 @@ public class MeeusTests
         Assert.Equal(368409.7, distance, 0.05);
     }
 
+    // The same example, apparent right ascension and declination. Nutation is good to 0.5″ here, 0.00014°.
+    [Fact]
+    [Source("meeus-1998", "example 47.a", Basis.Memory)]
+    public void The_moon_among_the_stars_in_april_1992()
+    {
+        var centuries = CenturiesOf(2448724.5);
+        var moon = Moon.Vector(centuries, EarthAxis.At(centuries));
+        Assert.Equal(134.688470, moon.RightAscension * Degree, 0.0002);
+        Assert.Equal(13.768368, moon.Declination * Degree, 0.0002);
+        Assert.Equal(368409.7, moon.Distance, 0.05);
+    }
+
     // Example 22.a, 1987 April 10, 0h: Δψ −3.788″, ε 23°26′36.850″. The four largest terms that are used here are good to 0.5″ and 0.1″, as the chapter says.
     [Fact]
     [Source("meeus-1998", "example 22.a", Basis.Memory)]

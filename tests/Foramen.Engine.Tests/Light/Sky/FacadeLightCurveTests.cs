@@ -41,12 +41,32 @@ public class FacadeLightCurveTests
         },
         iter: Samples.Of(40));
 
-    // With the sun 12° down and deeper the sky is even: π times its luminance on level ground, half of that on a wall, and the ground's half of its fifth.
-    [Fact]
-    public void At_night_a_wall_gets_half_of_an_even_sky()
+    // With the sun 12° down and deeper the sky is even: a plane gets (1 + cos tilt)/2 of it, and (1 − cos tilt)/2 of the fifth that the ground throws back.
+    [Theory]
+    [InlineData(90)]
+    [InlineData(0)]
+    [InlineData(60)]
+    [InlineData(150)]
+    public void At_night_a_plane_gets_its_share_of_an_even_sky(double tilt)
     {
-        var sun = new SkyPosition(Angle.FromDegrees(300), Angle.FromDegrees(-15), Angle.FromDegrees(-15));
+        var (sun, cosine) = (Standing(300, -15), Math.Cos(tilt * Math.PI / 180));
         var level = SkyCover.Clear.DiffuseHorizontalLux(-15, 127_500);
-        Assert.Equal(level * (0.5 + (0.2 / 2)), new FacadeLightCurve(Facade.Facing(Angle.FromDegrees(300)), SkyCover.Clear, 0.2).Lux(sun, 127_500, false), level * 1e-9);
+        var curve = new FacadeLightCurve(Facade.Leaning(Angle.FromDegrees(300), Angle.FromDegrees(tilt)), SkyCover.Clear, 0.2);
+        Assert.Equal(level * ((1 + cosine) + (0.2 * (1 - cosine))) / 2, curve.Lux(sun, 127_500, false), level * 1e-9);
     }
+
+    // The last row and the last column of the table: straight overhead, and right behind the wall.
+    [Theory]
+    [InlineData(120, 90, 120, 89.999)]
+    [InlineData(300, 40, 299.999, 40)]
+    [InlineData(300, 90, 120, 90)]
+    public void The_table_is_read_to_its_ends(double azimuth, double elevation, double azimuthBeside, double elevationBeside)
+    {
+        var curve = new FacadeLightCurve(Facade.Facing(Angle.FromDegrees(120)), SkyCover.Clear, 0.2);
+        var (at, beside) = (curve.Lux(Standing(azimuth, elevation), 127_500, true), curve.Lux(Standing(azimuthBeside, elevationBeside), 127_500, true));
+        Assert.Equal(beside, at, at * 1e-3);
+    }
+
+    private static SkyPosition Standing(double azimuth, double elevation)
+        => new(Angle.FromDegrees(azimuth), Angle.FromDegrees(elevation), Angle.FromDegrees(elevation));
 }

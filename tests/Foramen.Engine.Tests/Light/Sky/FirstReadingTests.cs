@@ -49,6 +49,32 @@ public class FirstReadingTests
         Assert.Equal(Math.Sqrt((direct * direct) + Math.Pow((1 - part) * 0.4, 2) + 0.09), reading.Spread.Value, 1e-5);
     }
 
+    // By the moon it is the moon's air, and the night's stop on the sky.
+    [Fact]
+    public void In_moonlight_the_moons_air_is_uncertain()
+    {
+        var sky = SkyLight.At(new DateTimeOffset(2024, 1, 25, 23, 30, 0, TimeSpan.Zero), Basin, SkyCover.Clear, Black);
+        var reading = Of(sky, 180);
+        var part = reading.Light.Direct.Lux / reading.Light.Total.Lux;
+        var air = 0.4 * 0.21 * AirMass.At(sky.MoonPosition!.Value.Elevation) / 0.693147;
+        var (direct, rest) = (part * Math.Sqrt(0.04 + (air * air)), (1 - part) * Math.Sqrt(0.16 + 1));
+        Assert.InRange(part, 0.4, 1);
+        Assert.Equal(Math.Sqrt((direct * direct) + (rest * rest) + 0.09), reading.Spread.Value, 1e-5);
+    }
+
+    // Under a ceiling over black ground nothing is to be seen, and that is said in numbers.
+    [Fact]
+    public void Where_no_light_falls_the_reading_is_nought()
+    {
+        var reading = FirstReading.Of(SkyLight.At(Noon, Basin, SkyCover.Clear, Black), Facade.Leaning(Angle.Zero, Angle.FromDegrees(180)), Reflectance.FromFraction(0.4));
+        Assert.Equal(0, reading.Luminance.CandelasPerSquareMetre, 1e-9);
+        Assert.Equal(0.5, reading.Spread.Value, 1e-6);
+    }
+
+    [Fact]
+    public void An_overcast_night_has_the_colour_of_overcast()
+        => Assert.Equal(LightColour.Overcast, Of(SkyLight.At(MoonlessMidnight, Basin, SkyCover.Overcast), 0).Colour);
+
     [Fact]
     public void A_surface_that_is_known_makes_it_more_certain()
         => Assert.Equal(0.4, FirstReading.Of(SkyLight.At(Noon, Basin, SkyCover.Clear, Black), North, Reflectance.FromFraction(0.4), Stops.Zero).Spread.Value, 1e-9);

@@ -6,7 +6,7 @@ namespace Foramen.Engine.Tests.Light;
 public class ObstacleTests
 {
     // A wall 20 m wide, 15 m away: atan(10/15) = 33.69° to either side; 15 m high: 45° straight ahead, atan(cos 30°) = 40.89° at 30° aside.
-    private static readonly Obstacle Wall = Obstacle.Of("wall", Angle.FromDegrees(350), Metres(15), Metres(20), Metres(15));
+    private static Obstacle Wall => Obstacle.Of("wall", Angle.FromDegrees(350), Metres(15), Metres(20), Metres(15));
 
     [Theory]
     [InlineData(350, 44.9, true)]

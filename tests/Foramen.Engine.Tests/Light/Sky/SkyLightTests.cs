@@ -72,6 +72,16 @@ public class SkyLightTests
         },
         iter: Samples.Of(60));
 
+    [Fact]
+    public void The_ground_throws_back_what_its_reflectance_says()
+    {
+        var noon = new DateTimeOffset(2024, 6, 20, 11, 40, 0, TimeSpan.Zero);
+        double FromGround(double ground) => SkyLight.At(noon, Basin, SkyCover.Clear, Reflectance.FromFraction(ground)).On(Facade.Facing(Angle.Zero)).FromGround.Lux;
+        Assert.Equal(0, FromGround(0));
+        Assert.Equal(4, FromGround(0.8) / FromGround(0.2), 1e-9);
+        Assert.Equal(0, SkyCover.Clear.DirectNormalLux(0, 127_500));
+    }
+
     // Dusk goes on where day ends: light on level ground has no step at the horizon and falls all through twilight.
     [Theory]
     [InlineData("clear")]
