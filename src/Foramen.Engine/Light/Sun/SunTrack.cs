@@ -66,7 +66,7 @@ public sealed class SunTrack
         var here = air ?? Atmosphere.At(place);
         var (start, stepDays) = (AstronomicalTime.From(from).DaysUniversal, step.TotalDays);
         Guard.Within(start, firstDay + 1, firstDay + places.Length - 2, "the first instant, in days from 2000-01-01 12:00,");
-        Guard.Within(start + (stepDays * positions.Length), firstDay + 1, firstDay + places.Length - 1, "the last instant, in days from 2000-01-01 12:00,");
+        Guard.Within(start + (stepDays * Math.Max(0, positions.Length - 1)), firstDay + 1, firstDay + places.Length - 2, "the last instant, in days from 2000-01-01 12:00,");
         for (var i = 0; i < positions.Length; i++)
         {
             positions[i] = Sight(observer, start + (i * stepDays)).Seen(here);

@@ -99,6 +99,28 @@ public class SunSpansTests
         Assert.InRange(looks, 20 * 20, 20 * 64);
     }
 
+    // A quarter of an hour halved to a tenth of a second takes 14 looks; false position may waste two of three on a height that leaps, so 45 for a bound and no more.
+    [Theory]
+    [InlineData(1, 1e-9)]
+    [InlineData(1e-9, 1)]
+    [InlineData(1, 1)]
+    public void A_height_that_leaps_is_closed_in_on_all_the_same(double before, double after)
+    {
+        var looks = 0;
+        double Height(SkyPosition sun)
+        {
+            looks++;
+            return sun.Azimuth.Degrees < 180 ? before : -after;
+        }
+
+        var from = new DateTimeOffset(2024, 6, 1, 8, 0, 0, TimeSpan.Zero);
+        var span = Assert.Single(SunSpans.Find(from, from.AddHours(8), Basin, Height, Angle.FromDegrees(-90)));
+        Assert.Equal(180, Sun.At(span.End, Basin).Azimuth.Degrees, 0.002);
+
+        // Thirty-three looks for the eight hours.
+        Assert.InRange(looks, 33 + 10, 33 + 45);
+    }
+
     [Fact]
     public void A_height_that_is_no_number_ends_the_search()
     {

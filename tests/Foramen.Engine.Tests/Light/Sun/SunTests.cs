@@ -97,6 +97,41 @@ public class SunTests
         Assert.Equal(Sun.At(from, Basin).Elevation.Degrees, SunTrack.Over(from, from).At(from, Basin).Elevation.Degrees, 0.00002);
     }
 
+    // Its places are computed at noons; it is read from the noon before its span to the noon after, and no further.
+    [Fact]
+    public void A_track_is_read_from_noon_to_noon()
+    {
+        var midnight = new DateTimeOffset(2024, 6, 20, 0, 0, 0, TimeSpan.Zero);
+        var track = SunTrack.Over(midnight, midnight.AddDays(1));
+        var (first, last) = (midnight.AddHours(-12), midnight.AddHours(36));
+        foreach (var instant in new[] { first, last })
+        {
+            Assert.Equal(Sun.At(instant, Basin).TrueElevation.Degrees, track.At(instant, Basin).TrueElevation.Degrees, 0.00002);
+        }
+
+        Assert.Throws<RefusalException>(() => track.At(first.AddMinutes(-1), Basin));
+        Assert.Throws<RefusalException>(() => track.At(last.AddMinutes(1), Basin));
+        track.Fill(first, TimeSpan.FromHours(48), Basin, new SkyPosition[2]);
+        track.Fill(last, TimeSpan.FromHours(-48), Basin, new SkyPosition[2]);
+        track.Fill(first, TimeSpan.FromHours(48), Basin, []);
+        Assert.Throws<RefusalException>(() => track.Fill(first.AddMinutes(-1), TimeSpan.FromHours(1), Basin, new SkyPosition[2]));
+        Assert.Throws<RefusalException>(() => track.Fill(last.AddMinutes(1), TimeSpan.FromHours(-1), Basin, new SkyPosition[2]));
+        Assert.Throws<RefusalException>(() => track.Fill(first, TimeSpan.FromHours(48.1), Basin, new SkyPosition[2]));
+        Assert.Throws<RefusalException>(() => track.Fill(last, TimeSpan.FromHours(-48.1), Basin, new SkyPosition[2]));
+    }
+
+    // Over weeks, the middle of it too.
+    [Fact]
+    public void A_long_track_says_what_the_whole_reckoning_says()
+    {
+        var from = new DateTimeOffset(1999, 12, 1, 3, 0, 0, TimeSpan.Zero);
+        var track = SunTrack.Over(from, from.AddDays(60));
+        for (var day = 0.0; day < 60; day += 1.7)
+        {
+            Assert.Equal(Sun.At(from.AddDays(day), Basin).TrueElevation.Degrees, track.At(from.AddDays(day), Basin).TrueElevation.Degrees, 0.00002);
+        }
+    }
+
     [Fact]
     public void A_track_sees_through_the_air_it_is_given()
     {
