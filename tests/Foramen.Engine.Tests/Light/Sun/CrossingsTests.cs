@@ -23,16 +23,37 @@ public class CrossingsTests
 
     // A parabola that shows itself for two minutes, between two looks of a quarter of an hour; and the same upside down.
     [Theory]
-    [InlineData(1)]
-    [InlineData(-1)]
-    public void A_summit_of_two_minutes_is_not_missed(int sign)
+    [InlineData(1, 7.3)]
+    [InlineData(-1, 7.3)]
+    [InlineData(1, -7.3)]
+    [InlineData(-1, -7.3)]
+    public void A_summit_of_two_minutes_is_not_missed(int sign, double minutes)
     {
         const double Minute = 1.0 / 1440;
-        var top = 0.5 + (7.3 * Minute);
+        var top = 0.5 + (minutes * Minute);
         var found = Crossings.Of(day => sign * ((Minute * Minute) - ((day - top) * (day - top))), 0, 1);
         Assert.Equal(2, found.Count);
         Assert.Equal((top - Minute, sign > 0), (found[0].At, found[0].Rising), Near);
         Assert.Equal((top + Minute, sign < 0), (found[1].At, found[1].Rising), Near);
+    }
+
+    // A day in quarters of an hour is 97 looks, and a quarter of an hour halved to a tenth of a second 15; what has no summit is not searched for one.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(-1)]
+    public void What_only_rises_or_falls_is_looked_at_no_oftener_than_that(int sign)
+    {
+        var looks = 0;
+        var found = Assert.Single(Crossings.Of(
+            day =>
+            {
+                looks++;
+                return sign * (Math.Exp(day) - 1.5);
+            },
+            0,
+            1));
+        Assert.Equal((Math.Log(1.5), sign > 0), found, Near);
+        Assert.InRange(looks, 97, 97 + 15);
     }
 
     [Fact]
