@@ -110,8 +110,7 @@ public static class SyncRound
 
             if (answer is not null && answer.Epoch != mark.Epoch)
             {
-                // All is sent again, so what could not be sent shows again.
-                await device.SaveMarkAsync(SyncMark.Never);
+                // The next pull begins anew with that store; all is sent again, so what could not be sent shows again.
                 return (report with { Unsendable = 0 }, false);
             }
 

@@ -92,6 +92,40 @@ public class BodyJsonTests
     }
 
     [Fact]
+    public void A_body_of_nothing_is_complained_of_by_its_kind()
+        => Assert.Equal("The body of this hole.closed is empty.", BodyJson.Read(EntryKind.HoleClosed, 1, "null").Complaint);
+
+    [Fact]
+    public void A_body_that_does_not_fit_is_complained_of_by_its_kind_and_with_where_it_does_not()
+    {
+        var complaint = BodyJson.Read(EntryKind.HoleClosed, 1, """{"sheet":"01JTAMR500000000000000000R","secondsAgo":"long"}""").Complaint!;
+        Assert.StartsWith("The body of this hole.closed does not fit its schema: ", complaint, StringComparison.Ordinal);
+        Assert.Contains("$.secondsAgo", complaint, StringComparison.Ordinal);
+    }
+
+    // Whether a newer version fits today's records or not: today's code does not judge it.
+    [Theory]
+    [InlineData("""{"sheet":"01JTAMR500000000000000000R"}""")]
+    [InlineData("""{"sheet":7}""")]
+    [InlineData("""{"sheet":"01JTAMR500000000000000000R","secondsAgo":-1}""")]
+    public void A_newer_version_is_neither_read_nor_complained_of(string json)
+    {
+        Assert.True(BodyJson.Read(EntryKind.HoleClosed, 2, json).IsUnknown);
+        Assert.False(BodyJson.Read(EntryKind.HoleClosed, 1, json).IsUnknown);
+        Assert.True(BodyJson.Read("moon.watched", 1, json).IsUnknown);
+    }
+
+    // docs/journal-format.md: a line nests at most 64 levels, so a body 63.
+    [Theory]
+    [InlineData(62, true)]
+    [InlineData(63, false)]
+    public void A_body_nests_at_most_sixty_three_levels(int lists, bool good)
+    {
+        var json = """{"sheet":"01JTAMR500000000000000000R","more":""" + new string('[', lists) + new string(']', lists) + "}";
+        Assert.Equal(good, BodyJson.Read(EntryKind.HoleClosed, 1, json).Complaint is null);
+    }
+
+    [Fact]
     public void Letters_of_any_script_stay_readable()
     {
         var json = BodyJson.Write(new OutingStarted { Outing = Id(1), Name = "Vierkant-straße, 運河 \u2028 <b>" });

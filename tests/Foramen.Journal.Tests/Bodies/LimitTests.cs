@@ -82,6 +82,7 @@ public partial class LimitTests
             var most = list["maxItems"]!.GetValue<int>();
             AssertTaken(kind, path, Listed(kind, path, most));
             AssertRefused(kind, path, Listed(kind, path, most + 1));
+            Assert.Matches($"^(There are {most + 1} [a-z ]+, or .* at most {most} are|The number of [a-z ]+ is {most + 1}; it should be between \\d+ and {most}\\.$)", Complaint(kind, path, Listed(kind, path, most + 1)));
             var least = list["minItems"]?.GetValue<int>() ?? 0;
             AssertTaken(kind, path, Listed(kind, path, least));
             if (least > 0)
@@ -119,6 +120,7 @@ public partial class LimitTests
         var rows = new JsonArray([.. Enumerable.Range(0, 1_000).Select(i => (JsonNode)new JsonArray(1 + i, 1 + i))]);
         AssertTaken(EntryKind.PaperDefined, ["definition", "failure", "rows"], rows.DeepClone());
         rows.Add((JsonNode)new JsonArray(2_000, 2_000));
+        Assert.StartsWith("There are 1001 rows of failure, ", Complaint(EntryKind.PaperDefined, ["definition", "failure", "rows"], rows.DeepClone()), StringComparison.Ordinal);
         AssertRefused(EntryKind.PaperDefined, ["definition", "failure", "rows"], rows);
     }
 

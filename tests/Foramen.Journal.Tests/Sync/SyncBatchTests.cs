@@ -89,6 +89,8 @@ public class SyncBatchTests
         Assert.StartsWith("Entry 2 of the batch: ", bad.Message, StringComparison.Ordinal);
         Assert.EndsWith(bad.InnerException!.Message, bad.Message, StringComparison.Ordinal);
         Assert.Equal(0, Assert.Throws<BadBatchException>(() => SyncBatch.Read(SyncBatch.Write([damaged]))).Line);
+        // A line of nothing is a bad entry, not the end.
+        Assert.Equal(1, Assert.Throws<BadBatchException>(() => SyncBatch.Read(SyncBatch.Write([Lines[0], [], Lines[1]]))).Line);
     }
 
     [Fact]

@@ -136,6 +136,6 @@ public class WrongHomeTests
         };
         Assert.Equal(HomeRefusal.Failed, (await Assert.ThrowsAsync<HomeRefusedException>(() => MeetAsync(phone, link))).Why);
         Assert.Equal(4, phone.Entries.Count());
-        Assert.Empty(link.Batches);
+        Assert.Equal((4, 0), (link.Pulls, link.Batches.Count));
     }
 }
