@@ -35,7 +35,7 @@ public sealed record LedgerLessons
     public required IReadOnlyList<(double MarginPercent, bool Cut)> Frames { get; init; }
 
     /// <summary>Whether every judged sheet is among them; not so of <see cref="Begun"/>.</summary>
-    public bool IsWhole { get; private init; } = true;
+    public bool IsWhole { get; private init; }
 
     /// <summary>How often anything but the tones spoils a sheet.</summary>
     public MishapRates Mishaps => MishapRates.From(Losses);

@@ -124,14 +124,14 @@ public sealed class JudgedSheetTests
         var frame = new FrameChosen { Sheet = SheetId(1), Orientation = SheetOrientation.Level, MarginTopPercent = 4 };
         var ledger = Folded(
             Started(1), frame, Plan(1) with { Odds = 0.25 }, Started(2), frame with { Sheet = SheetId(2), MarginTopPercent = 6 }, Plan(2), Started(3), Plan(3) with { Odds = 0.75 },
-            Started(4), frame with { Sheet = SheetId(4) }, Plan(4) with { Odds = 0.5 },
-            Judged(3), Judged(1, 0, false, MishapCause.Motion, MishapCause.Frame), Judged(2, 0, false, MishapCause.Leak));
+            Started(4), frame with { Sheet = SheetId(4) }, Plan(4) with { Odds = 0.5 }, Started(5), frame with { Sheet = SheetId(5), MarginTopPercent = 9 },
+            Judged(3), Judged(5), Judged(1, 0, false, MishapCause.Motion, MishapCause.Frame), Judged(2, 0, false, MishapCause.Leak));
         var lessons = LedgerLessons.Of(ledger);
-        Assert.Equal([true, false, false], lessons.Keepers);
-        Assert.Equal([[], [SheetLoss.Motion, SheetLoss.Frame], [SheetLoss.Process]], lessons.Losses);
+        Assert.Equal([true, true, false, false], lessons.Keepers);
+        Assert.Equal([[], [], [SheetLoss.Motion, SheetLoss.Frame], [SheetLoss.Process]], lessons.Losses);
         Assert.Equal([(0.75, true), (0.25, false)], lessons.Outcomes.Select(one => (one.Odds.Fraction, one.Keeper)));
-        Assert.Equal([(4.0, true), (6.0, false)], lessons.Frames);
-        Assert.Equal(3, lessons.Mishaps.Sheets);
+        Assert.Equal([(9.0, false), (4.0, true), (6.0, false)], lessons.Frames);
+        Assert.Equal(4, lessons.Mishaps.Sheets);
         Assert.Equal(MishapRates.From(lessons.Losses), lessons.Mishaps);
         Assert.Equal(AimingBelief.From(lessons.Frames), lessons.Aiming);
         // A sheet with a margin is in danger by its own frame, one without by how often frames went wrong.

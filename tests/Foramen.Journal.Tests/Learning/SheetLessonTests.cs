@@ -42,6 +42,15 @@ public sealed class SheetLessonTests
     public void With_failure_half_the_light_for_four_times_as_long_is_the_time_in_the_metered_light(double? planned)
         => Assert.Equal(100, SheetLesson.GivenTime(AtTheHole(planned, (0, new HoleOpened { Sheet = SheetId(1), LightStops = -1 }), (400, Closed())), Half).Seconds, 1e-6);
 
+    // With a law that is no power of time it matters which time was planned: the time that the plan asks for in this light is the planned time.
+    [Fact]
+    public void The_whole_time_that_a_plan_asks_for_in_less_light_is_the_planned_time()
+    {
+        var law = AdditivePowerFailure.FromExtraAtOneSecond(0.3);
+        var whole = law.SecondsNeeded(2 * law.MeteredSecondsFor(100));
+        Assert.Equal(100, SheetLesson.GivenTime(AtTheHole(100, (0, new HoleOpened { Sheet = SheetId(1), LightStops = -1 }), (whole, Closed())), law).Seconds, 0.01);
+    }
+
     [Theory]
     [InlineData(0, false)]
     [InlineData(0.005, false)]
@@ -138,7 +147,7 @@ public sealed class SheetLessonTests
         var ledger = Folded(
             new OutingStarted { Outing = FirstOuting, Name = "first" }, new OutingStarted { Outing = other, Name = "second" },
             Started(1, FirstOuting), Started(2, FirstOuting), Started(3, FirstOuting), Started(4, FirstOuting), Started(5, other), Started(6), Started(7, FirstOuting),
-            Bath(5), Bath(2), Judged(7), Bath(1), Bath(6), Bath(3));
+            Bath(5), Bath(2), Judged(7), Bath(1), Bath(6), Bath(3), Judged(2));
         Assert.Equal(
             [1, 0, 2, 3, 0, 0, 1],
             Enumerable.Range(1, 7).Select(number => SheetLesson.ConditionsOf(ledger, ledger.Sheets.Find(SheetId(number))!, LightColour.Noon)!.SheetsInBottle));
@@ -241,7 +250,8 @@ public sealed class SheetLessonTests
     [Fact]
     public void A_standing_sheet_shows_less_of_the_width_than_a_lying_one()
     {
-        Assert.NotEqual(Edge(SheetOrientation.Level), Edge(SheetOrientation.Upright));
+        // tan 50° · 0.84 · 63 mm = 63.1 mm from the axis, at 45°: a quarter of the light (cos⁴, the hole being thin) within 127 mm; beyond 102 mm, so reckoned in the middle.
+        Assert.Equal(0.25, Edge(SheetOrientation.Level) / Edge(SheetOrientation.Upright), 0.02);
 
         static double Edge(SheetOrientation orientation) => Assert.Single(Basis(
             Started(1), Tone(1) with { PhotographX = 0.08, PhotographY = 0.5 },

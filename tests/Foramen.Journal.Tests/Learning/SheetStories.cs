@@ -19,7 +19,7 @@ internal static class SheetStories
         new CameraDefined
         {
             Camera = Camera,
-            Definition = new CameraDefinition { Name = "box", HoleDiameterMillimetres = 0.35, FocalDistanceMillimetres = 63, SheetWidthMillimetres = 127, SheetHeightMillimetres = 102 },
+            Definition = new CameraDefinition { Name = "box", HoleDiameterMillimetres = 0.35, HoleThicknessMillimetres = 0, FocalDistanceMillimetres = 63, SheetWidthMillimetres = 127, SheetHeightMillimetres = 102 },
         },
         PaperOf(Paper, 1),
         PaperOf(Failing, 0.5),
