@@ -83,14 +83,7 @@ public sealed class ExposurePlanner
             }
         }
 
-        var seconds = response.Paper.Failure.SecondsNeeded(best.Metered);
-        if (seconds > LongestSeconds)
-        {
-            throw new RefusalException(FormattableString.Invariant(
-                $"This light would need {seconds / 3600:0} hours; beyond {LongestSeconds / 3600:0} hours no paper's behaviour is known, so wait for more light or use a larger hole."));
-        }
-
-        return Forecast(new SheetExposure(Duration.FromSeconds(seconds), FlashTimeFor(best.Fraction)));
+        return Forecast(new SheetExposure(Duration.FromSeconds(Reachable(best.Metered)), FlashTimeFor(best.Fraction)));
     }
 
     /// <summary>
@@ -101,36 +94,21 @@ public sealed class ExposurePlanner
     public SheetExposure Likeliest()
     {
         var start = Recommend().Exposure;
-        var best = (Metered: response.Paper.Failure.MeteredSecondsFor(start.Time.Seconds), Fraction: FlashFractionOf(start.Flash));
-        var odds = OddsOf(best.Metered, best.Fraction);
-        for (var step = 0.5; step > 0.05; step /= 2)
-        {
-            var moved = true;
-            for (var i = 0; moved && i < 8; i++)
-            {
-                moved = false;
-                foreach (var (time, more) in new[] { (step, 0.0), (-step, 0.0), (0.0, step / 2), (0.0, -step / 2) })
-                {
-                    var (metered, fraction) = (best.Metered * Math.Pow(2, time), Math.Clamp(best.Fraction + more, 0, StrongestFlash));
-                    if ((more != 0 && (!flash.IsPossible || fraction == best.Fraction)) || response.Paper.Failure.SecondsNeeded(metered) is < 0.01 or > LongestSeconds)
-                    {
-                        continue;
-                    }
+        var (metered, fraction) = Climb(response.Paper.Failure.MeteredSecondsFor(start.Time.Seconds), FlashFractionOf(start.Flash), flashMoves: flash.IsPossible);
+        return new SheetExposure(Duration.FromSeconds(response.Paper.Failure.SecondsNeeded(metered)), FlashTimeFor(fraction));
+    }
 
-                    // A tenth of a percent is not worth a flash, nor a step.
-                    var there = OddsOf(metered, fraction);
-                    if (there > odds + 0.001)
-                    {
-                        (best, odds, moved) = ((metered, fraction), there, true);
-                    }
-                }
-            }
-        }
-
-        return new SheetExposure(Duration.FromSeconds(response.Paper.Failure.SecondsNeeded(best.Metered)), FlashTimeFor(best.Fraction));
-
-        double OddsOf(double metered, double fraction) => OddsAt(metered, fraction)
-            .Under(errors with { Failure = response.Paper.FailureSpread(Duration.FromSeconds(response.Paper.Failure.SecondsNeeded(metered))) });
+    /// <summary>The time with the best odds for a sheet that already has its flash, as strong as that may be.</summary>
+    /// <param name="given">The flash on the sheet, 0 to a day.</param>
+    /// <exception cref="RefusalException">Even six hours are not enough, or a flash where none can be given.</exception>
+    public SheetExposure LikeliestAfter(Duration given)
+    {
+        Guard.Within(given.Seconds, 0, 86_400, "the flash", "s");
+        var fraction = FlashFractionOf(given);
+        var start = BestTimeFor(fraction).Metered;
+        _ = Reachable(start);
+        var (metered, _) = Climb(start, fraction, flashMoves: false);
+        return new SheetExposure(Duration.FromSeconds(response.Paper.Failure.SecondsNeeded(metered)), given);
     }
 
     /// <summary>The odds alone that this time and flash make a keeper; cheaper than <see cref="Forecast"/>.</summary>
@@ -355,6 +333,52 @@ public sealed class ExposurePlanner
         }
 
         return response.EffectiveExposure(flash.OnSheet, 1, time).LuxSeconds / flashThreshold;
+    }
+
+    // Seconds by the clock for a metered time, if anyone would wait for them.
+    private double Reachable(double metered)
+    {
+        var seconds = response.Paper.Failure.SecondsNeeded(metered);
+        return seconds <= LongestSeconds
+            ? seconds
+            : throw new RefusalException(FormattableString.Invariant(
+                $"This light would need {seconds / 3600:0} hours; beyond {LongestSeconds / 3600:0} hours no paper's behaviour is known, so wait for more light or use a larger hole."));
+    }
+
+    // From a place uphill, in steps of time and, where it may still be chosen, of flash.
+    private (double Metered, double Fraction) Climb(double fromMetered, double fromFraction, bool flashMoves)
+    {
+        var best = (Metered: fromMetered, Fraction: fromFraction);
+        var odds = OddsOf(best.Metered, best.Fraction);
+        for (var step = 0.5; step > 0.05; step /= 2)
+        {
+            var moved = true;
+            for (var i = 0; moved && i < 8; i++)
+            {
+                moved = false;
+                foreach (var (time, more) in new[] { (step, 0.0), (-step, 0.0), (0.0, step / 2), (0.0, -step / 2) })
+                {
+                    var metered = best.Metered * Math.Pow(2, time);
+                    var fraction = more == 0 ? best.Fraction : Math.Clamp(best.Fraction + more, 0, StrongestFlash);
+                    if ((more != 0 && (!flashMoves || fraction == best.Fraction)) || response.Paper.Failure.SecondsNeeded(metered) is < 0.01 or > LongestSeconds)
+                    {
+                        continue;
+                    }
+
+                    // A tenth of a percent is not worth a flash, nor a step.
+                    var there = OddsOf(metered, fraction);
+                    if (there > odds + 0.001)
+                    {
+                        (best, odds, moved) = ((metered, fraction), there, true);
+                    }
+                }
+            }
+        }
+
+        return best;
+
+        double OddsOf(double metered, double fraction) => OddsAt(metered, fraction)
+            .Under(errors with { Failure = response.Paper.FailureSpread(Duration.FromSeconds(response.Paper.Failure.SecondsNeeded(metered))) });
     }
 
     private (double Loss, double Metered) BestTimeFor(double fraction)

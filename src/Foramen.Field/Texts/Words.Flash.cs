@@ -24,7 +24,7 @@ public static partial class Words
         public const string WasOnTime = "I covered it on time";
         public const string Given = "flash given";
         public const string Unknown = "?";
-        public const string Again = "Give another flash";
+        public const string PlanForIt = "Plan the exposure for this flash";
         public const string Skip = "Go on without a flash";
 
         public const string Card = "Card";
@@ -40,8 +40,18 @@ public static partial class Words
             CultureInfo.CurrentCulture,
             $"The flash time was worked out for a surface of {candelas:0.##} cd/m². One step more on the meter wants half the time, one less twice.");
 
+        public static string Rest(double seconds) => $"Give the rest, {Plan.TimeShown(seconds)}";
+
+        public static string OffPlan(double given, double planned, bool canGiveRest) => string.Create(
+            CultureInfo.CurrentCulture,
+            $"The sheet got {Plan.TimeShown(given)} of flash, not {Plan.TimeShown(planned)} ({Math.Abs(Math.Log2(given / planned)):0.0} stops {(given > planned ? "more" : "less")}). {WhatNow(given > planned, canGiveRest)}");
+
         public static string After(double planned) => planned > 0
             ? $"Planned: {Plan.TimeShown(planned)}. Keep the hole covered until the camera stands and is aimed."
             : "Keep the hole covered until the camera stands and is aimed.";
+
+        private static string WhatNow(bool more, bool canGiveRest) => more ? "It cannot be taken off: plan the exposure for it, or load a fresh sheet."
+            : canGiveRest ? "Give the rest on the same surface, or plan the exposure for what it has."
+            : "Plan the exposure for what it has.";
     }
 }

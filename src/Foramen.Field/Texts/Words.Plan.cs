@@ -38,6 +38,9 @@ public static partial class Words
             ? NoFlash
             : string.Create(CultureInfo.CurrentCulture, $"{TimeShown(seconds)} · {100 * fraction:0}\u00A0%");
 
+        public static string FlashHas(double seconds, double fraction)
+            => string.Create(CultureInfo.CurrentCulture, $"The sheet already has its flash: {TimeShown(seconds)} · {100 * fraction:0}\u00A0%. Only the time is left to plan.");
+
         public static string FlashGain(double stops)
             => string.Create(CultureInfo.CurrentCulture, $"Percent of the first visible tone. Shows tones {stops:0.0} stops fainter.");
 

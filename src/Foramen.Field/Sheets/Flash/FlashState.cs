@@ -38,17 +38,26 @@ public sealed class FlashState(SheetState sheet)
         }
     }
 
+    /// <summary>How far the flash on the sheet is from the plan's, stops; null where it is as good as planned (a quarter stop), not known or not planned.</summary>
+    public double? OffPlanStops
+        => WasGiven && GivenSeconds is > 0 and { } given && Plan is { FlashSeconds: > 0 and var planned } && Math.Log2(given / planned) is var stops && Math.Abs(stops) > 0.25
+            ? stops
+            : null;
+
+    /// <summary>What is missing to the plan's flash, s, where a hand can give it.</summary>
+    public double? RestSeconds => OffPlanStops < 0 && Plan!.FlashSeconds - GivenSeconds is >= ShortestSeconds and var rest ? rest : null;
+
     /// <summary>How the flash stands; null where none is being given.</summary>
     public StepTime? TimeAt(DateTimeOffset now)
         => IsRunning && sheet.Sheet!.Flashes[^1] is { Started: { } started } flash
             ? new StepTime(started.At, started.Body.PlannedSeconds, flash.ElapsedSeconds(now), now < started.At)
             : null;
 
-    /// <summary>Writes that the flash began.</summary>
+    /// <summary>Writes that the flash began: all of it, or what is missing.</summary>
     public Task<bool> StartAsync(FlashTarget target) => sheet.WriteAsync(new FlashStarted
     {
         Sheet = sheet.Id,
-        PlannedSeconds = Plan!.FlashSeconds,
+        PlannedSeconds = RestSeconds ?? Plan!.FlashSeconds,
         PointedAt = FlashTargetText.NameOf(target),
     });
 

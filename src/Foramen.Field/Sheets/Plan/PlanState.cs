@@ -7,6 +7,7 @@ using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 using Foramen.Field.Learning;
+using Foramen.Field.Sheets.Flash;
 using Foramen.Field.Sheets.Motions;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
@@ -64,6 +65,9 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
     /// <summary>Luminance of the surface the flash is pointed at, cd/m².</summary>
     public double FlashLuminance { get; private set; }
 
+    /// <summary>The flash that the sheet already has, so that only the time is left to plan; null where none was given or its length is not known.</summary>
+    public Duration? FlashGiven => new FlashState(sheet) is { WasGiven: true, GivenSeconds: > 0 and { } seconds } ? Duration.FromSeconds(seconds) : null;
+
     /// <summary>Whether that is an assumption.</summary>
     public bool FlashIsAssumed { get; private set; }
 
@@ -117,7 +121,7 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
             UseFlashAt(known?.FlashLuminanceCandelasPerSquareMetre);
             Recommended = Advised();
             Explain();
-            Exposure = known is null
+            Exposure = known is null || (FlashGiven is { } given && Math.Abs(given.Seconds - known.FlashSeconds) > 0.05)
                 ? Recommended.Exposure
                 : new SheetExposure(Duration.FromSeconds(known.ExposureSeconds), Duration.FromSeconds(known.FlashSeconds));
             Settle();
@@ -224,8 +228,8 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
     /// <summary>Takes a time from a drag; odds follow with <see cref="Settle"/>.</summary>
     public void TryTime(double seconds) => Exposure = Exposure with { Time = Duration.FromSeconds(Math.Clamp(seconds, 0.1, ExposurePlanner.LongestSeconds)) };
 
-    /// <summary>Takes a flash from a drag, as a part of the first visible tone.</summary>
-    public void TryFlash(double fraction) => Exposure = Exposure with { Flash = FlashTime(fraction) };
+    /// <summary>Takes a flash from a drag, as a part of the first visible tone; what the sheet already has stays.</summary>
+    public void TryFlash(double fraction) => Exposure = Exposure with { Flash = FlashGiven ?? FlashTime(fraction) };
 
     /// <summary>Goes back to what is recommended.</summary>
     public void Reset()
@@ -323,7 +327,7 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
         ? default
         : response.TimeFor(LuminousExposure.FromLuxSeconds(fraction * Threshold), flash.OnSheet, 1);
 
-    private ExposureForecast Advised() => plan!.Planner.Forecast(plan.Planner.Likeliest());
+    private ExposureForecast Advised() => plan!.Planner.Forecast(FlashGiven is { } given ? plan.Planner.LikeliestAfter(given) : plan.Planner.Likeliest());
 
     private void Explain()
     {

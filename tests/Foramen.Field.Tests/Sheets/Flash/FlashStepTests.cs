@@ -72,6 +72,50 @@ public sealed class FlashStepTests : IDisposable
     }
 
     [Fact]
+    public async Task A_flash_that_went_on_too_long_is_said_and_leads_to_a_plan_for_it()
+    {
+        var (sheet, page) = await GivenAsync(20, 40);
+        Assert.Equal(1, new FlashState(sheet).OffPlanStops!.Value, 0.01);
+        Assert.Null(new FlashState(sheet).RestSeconds);
+        Assert.Contains("got 40 s of flash, not 20 s (1.0 stops more)", page.Markup, StringComparison.Ordinal);
+        Assert.EndsWith("/plan", page.Find(".notice a.btn").GetAttribute("href"), StringComparison.Ordinal);
+        Assert.DoesNotContain("Give the rest", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_is_missing_to_a_flash_can_be_given()
+    {
+        var (sheet, page) = await GivenAsync(20, 8);
+        Assert.Contains("(1.3 stops less)", page.Markup, StringComparison.Ordinal);
+        await page.FindAll("button").Single(button => button.TextContent.Contains("Give the rest, 12 s", StringComparison.Ordinal)).ClickAsync(new());
+        Assert.Equal("0:12", page.Find("[role=timer]").TextContent);
+        field.Time.Advance(TimeSpan.FromSeconds(12));
+        await page.Find(".thumb button").ClickAsync(new());
+        Assert.Equal(20, new FlashState(sheet).GivenSeconds!.Value, 0.01);
+        Assert.Empty(page.FindAll(".notice"));
+    }
+
+    [Theory]
+    [InlineData(18)]
+    [InlineData(22)]
+    public async Task A_flash_as_good_as_planned_needs_no_word(double seconds)
+    {
+        var (sheet, page) = await GivenAsync(20, seconds);
+        Assert.Null(new FlashState(sheet).OffPlanStops);
+        Assert.Empty(page.FindAll(".notice"));
+    }
+
+    private async Task<(SheetState Sheet, IRenderedComponent<SheetPage> Page)> GivenAsync(double planned, double given)
+    {
+        var sheet = await field.PlannedSheetAsync(120, planned);
+        var page = Render(sheet);
+        await page.Find(".thumb button").ClickAsync(new());
+        field.Time.Advance(TimeSpan.FromSeconds(given));
+        await page.Find(".thumb button").ClickAsync(new());
+        return (sheet, page);
+    }
+
+    [Fact]
     public async Task Without_a_flash_in_the_plan_the_way_goes_on_to_the_exposure()
     {
         var page = Render(await field.PlannedSheetAsync(120));

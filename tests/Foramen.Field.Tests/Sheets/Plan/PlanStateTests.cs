@@ -1,5 +1,6 @@
 using Foramen.Field.Learning;
 using Foramen.Field.Sheets;
+using Foramen.Field.Sheets.Flash;
 using Foramen.Field.Sheets.Plan;
 using Foramen.Field.Tests.TestKit;
 using Foramen.Journal;
@@ -105,6 +106,30 @@ public sealed class PlanStateTests : IDisposable
         Assert.True(plan.Exposure.Flash.Seconds > assumed * 3.5);
         Assert.False(plan.ReadFlashSurface("bright"));
         Assert.NotNull(plan.Message);
+    }
+
+    /// <summary>A flash that went on too long stays on the sheet; the time is planned anew for it, and nothing takes it off.</summary>
+    [Fact]
+    public async Task The_flash_on_the_sheet_is_what_is_planned_for()
+    {
+        var (sheet, plan) = await OpenAsync();
+        plan.TryFlash(0.4);
+        await plan.KeepAsync();
+        var planned = sheet.Sheet!.Plan!.Body;
+        await new FlashState(sheet).StartAsync(FlashTarget.Card);
+        field.Time.Advance(TimeSpan.FromSeconds(planned.FlashSeconds * 2.5));
+        await new FlashState(sheet).FinishAsync();
+
+        var again = new PlanState(sheet, field.Services.GetRequiredService<SheetScene>(), field.Services.GetRequiredService<Lessons>());
+        await again.LoadAsync();
+        var given = planned.FlashSeconds * 2.5;
+        Assert.Equal(given, again.Exposure.Flash.Seconds, 0.01);
+        Assert.Equal(given, again.Recommended!.Exposure.Flash.Seconds, 0.01);
+        again.TryFlash(0);
+        Assert.Equal(given, again.Exposure.Flash.Seconds, 0.01);
+        await again.KeepAsync();
+        Assert.Equal(given, sheet.Sheet!.Plan!.Body.FlashSeconds, 0.01);
+        Assert.Null(new FlashState(sheet).OffPlanStops);
     }
 
     [Fact]
