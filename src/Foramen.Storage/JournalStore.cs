@@ -147,8 +147,7 @@ public abstract class JournalStore : IAsyncDisposable
     {
         await using var context = NewContext();
         var (database, durability, safe) = await DurabilityAsync(context, cancellation);
-        var last = await context.Entries.MaxAsync(one => (long?)one.Arrival, cancellation) ?? 0;
-        return new StoreCondition(database, durability, safe, await context.Entries.LongCountAsync(cancellation), last);
+        return new StoreCondition(database, durability, safe, await context.Entries.LongCountAsync(cancellation));
     });
 
     /// <summary>

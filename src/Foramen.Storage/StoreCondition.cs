@@ -5,5 +5,4 @@ namespace Foramen.Storage;
 /// <param name="Durability">The settings that decide what a power cut can cost, as the database says them.</param>
 /// <param name="KeepsWhatItAcknowledged">Whether they keep every acknowledged entry.</param>
 /// <param name="Entries">How many entries it holds.</param>
-/// <param name="LastArrival">The last arrival.</param>
-public sealed record StoreCondition(string Database, string Durability, bool KeepsWhatItAcknowledged, long Entries, long LastArrival);
+public sealed record StoreCondition(string Database, string Durability, bool KeepsWhatItAcknowledged, long Entries);

@@ -1,6 +1,6 @@
 namespace Foramen.Architecture.Tests;
 
-/// <summary>What only a test calls is not part of the product: each method and each property that is worked out is reached from a program's start, or is kept for a reason that is named.</summary>
+/// <summary>What only a test calls is not part of the product: each method and each property is reached from a program's start, or is kept for a reason that is named.</summary>
 public class UnusedMemberTests
 {
     private const string Samples = "Foramen.Architecture.Tests.Samples.Unused";

@@ -2,9 +2,9 @@ using Mono.Cecil;
 
 namespace Foramen.Architecture.Tests;
 
-/// <summary>The methods and the worked-out properties of compiled projects that nothing reaches.</summary>
+/// <summary>The methods and the properties of compiled projects that nothing reaches.</summary>
 /// <remarks>
-/// Not asked about: stored properties, for they are what a value is; constructors, setters, operators and the methods that stand beside an operator for languages
+/// Not asked about: constructors, setters, operators and the methods that stand beside an operator for languages
 /// without it; what overrides or fulfils an interface; what the compiler makes or another generator writes.
 /// </remarks>
 internal static class UnusedMembers
@@ -33,7 +33,7 @@ internal static class UnusedMembers
 
     private static bool IsAskedAbout(MethodDefinition method)
         => !method.IsConstructor && !method.IsSetter && !method.Name.StartsWith("op_", StringComparison.Ordinal) && !method.Name.StartsWith('<')
-            && (method is { IsGetter: true, IsStatic: true } || !ProductCode.IsMadeByCompiler(method)) && method.Name != "get_EqualityContract"
+            && (method.IsGetter || !ProductCode.IsMadeByCompiler(method)) && method.Name != "get_EqualityContract"
             && !(Operators.TryGetValue(method.Name, out var symbol) && method.DeclaringType.Methods.Any(each => each.Name == symbol));
 
     private static bool IsGenerated(TypeDefinition? type)

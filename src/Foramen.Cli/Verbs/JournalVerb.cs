@@ -145,6 +145,11 @@ internal static class JournalVerb
             page.Note(string.Create(CultureInfo.CurrentCulture, $"{path}, line {bad.Number}: {bad.Sentence}"));
         }
 
+        if (read.WithoutPlaces)
+        {
+            page.Note("Places were left out when this file was written.");
+        }
+
         foreach (var conflict in EntrySet.Of(read.Entries).Conflicts)
         {
             page.Note(conflict.Sentence);

@@ -22,9 +22,6 @@ public sealed record WashPlan
     /// <summary>Changes advised: twice the theory.</summary>
     public int Advised => 2 * Changes;
 
-    /// <summary>Each filling.</summary>
-    public required Volume Filling { get; init; }
-
     /// <summary>How long each change stands: three time constants of the layer, not under 20 s, doubled for every 10 °C below 20 °C.</summary>
     public required Duration EachChange { get; init; }
 
@@ -68,7 +65,6 @@ public sealed record WashPlan
         return new WashPlan
         {
             Changes = changes,
-            Filling = filling,
             EachChange = Duration.FromSeconds(standing),
             LeftGramsPerSquareMetre = start * FillAndDump.Left(kept, filling, 2 * changes, equilibrium),
         };

@@ -2,20 +2,17 @@ using Foramen.Field.Texts;
 
 namespace Foramen.Field.Storage;
 
-/// <summary>The store refused; nothing was written. The message is for the user, the detail for a report.</summary>
-public sealed class StoreRefusedException(StoreRefusal refusal, string detail) : Exception(SentenceOf(refusal))
+/// <summary>The store refused; nothing was written. The message is for the user; where nothing better is known, it says what the browser said.</summary>
+public sealed class StoreRefusedException(StoreRefusal refusal, string detail) : Exception(SentenceOf(refusal, detail))
 {
     /// <summary>Why.</summary>
     public StoreRefusal Refusal { get; } = refusal;
 
-    /// <summary>What the browser said.</summary>
-    public string Detail { get; } = detail;
-
-    private static string SentenceOf(StoreRefusal refusal) => refusal switch
+    private static string SentenceOf(StoreRefusal refusal, string detail) => refusal switch
     {
         StoreRefusal.Unavailable => Words.Storage.Unavailable,
         StoreRefusal.Full => Words.Storage.Full,
         StoreRefusal.Blocked => Words.Storage.Blocked,
-        _ => Words.Storage.Failed,
+        _ => Words.Storage.FailedAs(detail),
     };
 }

@@ -125,10 +125,11 @@ public static partial class Words
 
         public static string StandToShow(double seconds) => $"To be seen, one must stand still for {TimeText.Spoken(Math.Ceiling(seconds))}.";
 
-        public static string HideBy(double? seconds, double? holeMillimetres, double? coverSeconds) => string.Join(' ', new[]
+        public static string HideBy(double? seconds, double? holeMillimetres, double? coverSeconds, double? flashFraction) => string.Join(' ', new[]
         {
             seconds is { } time ? $"Not seen from {TimeText.Spoken(Math.Ceiling(time))} on{(holeMillimetres is { } hole ? $", with a hole of {NumberText.Show(hole)} mm" : "")}." : null,
             coverSeconds is > 0.5 and { } cover ? $"Or cover the hole for {TimeText.Spoken(Math.Ceiling(cover))} while they pass." : null,
+            flashFraction is > 0 and { } flash ? string.Create(CultureInfo.CurrentCulture, $"Or flash to {100 * flash:0}\u00A0%.") : null,
         }.Where(line => line is not null));
 
         public static string NumberToShow(int number) => number > 10_000 ? "" : string.Create(CultureInfo.CurrentCulture, $"{number} such would leave a band.");

@@ -18,7 +18,7 @@ public static partial class Words
         public const string Unavailable = "This browser keeps no data for this page (a private window, or storage switched off); open Foramen in an ordinary window.";
         public const string Full = "There is no room left on this device, so nothing was saved; make room and try again.";
         public const string Blocked = "Another tab holds an older version open; close the other tabs and try again.";
-        public const string Failed = "The browser could not save this; try again.";
+        public static string FailedAs(string said) => said.Length == 0 ? "The browser could not save this; try again." : $"The browser could not save this ({said}); try again.";
 
         public static string Conflicts(int count) => string.Create(
             CultureInfo.CurrentCulture, $"{(count == 1 ? "One thing" : $"{count} things")} in the journal cannot all be right. Nothing was dropped.");

@@ -29,7 +29,7 @@ public static class RehearsalRun
         {
             var world = WorldMaker.Make(seed, index + 1, family);
             var photographer = PhotographerOf(policy, world, family, WorldMaker.SeedOf(seed, index + 1));
-            results[index] = [.. Play(world, photographer, index + 1, sheets)];
+            results[index] = [.. Play(world, photographer, sheets)];
             progress?.Report(Interlocked.Increment(ref done) / (double)worlds);
         });
         return [.. results.SelectMany(each => each)];
@@ -59,7 +59,7 @@ public static class RehearsalRun
             channel.Say(new BeginLine(number, WorldMaker.SeedOf(seed, number), sheets));
             var world = family is { } known ? WorldMaker.Make(seed, number, known) : new OutsideWorld(channel);
             var photographer = policy is { } decided ? PhotographerOf(decided, world, family, WorldMaker.SeedOf(seed, number)) : new OutsidePhotographer(channel);
-            foreach (var sheet in Play(world, photographer, number, sheets))
+            foreach (var sheet in Play(world, photographer, sheets))
             {
                 cancellation.ThrowIfCancellationRequested();
                 results.Add(sheet);
@@ -73,7 +73,7 @@ public static class RehearsalRun
     }
 
     /// <summary>Plays one photographer in one world.</summary>
-    public static IEnumerable<RehearsedSheet> Play(IWorld world, IPhotographer photographer, int number, int sheets)
+    public static IEnumerable<RehearsedSheet> Play(IWorld world, IPhotographer photographer, int sheets)
     {
         for (var sheet = 1; sheet <= sheets; sheet++)
         {
@@ -81,7 +81,7 @@ public static class RehearsalRun
             var done = photographer.Decide(seen);
             var judged = world.Expose(done);
             photographer.Learn(seen with { Oracle = null }, done, judged);
-            yield return new RehearsedSheet(number, sheet, judged.Keeper, done.Odds);
+            yield return new RehearsedSheet(sheet, judged.Keeper, done.Odds);
         }
     }
 

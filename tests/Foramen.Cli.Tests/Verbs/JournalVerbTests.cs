@@ -39,6 +39,18 @@ public sealed class JournalVerbTests : IDisposable
         Assert.Contains("damaged", run.Output, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_file_for_sharing_says_that_places_were_left_out()
+    {
+        var file = At("shared.foramen.jsonl");
+        var read = JournalFile.Read(await File.ReadAllBytesAsync(DemoJournal, TestContext.Current.CancellationToken));
+        await File.WriteAllBytesAsync(file, JournalFile.Write(read.Entries, withoutPlaces: true), TestContext.Current.CancellationToken);
+        var run = await PromptRun.OfAsync("journal", "verify", file);
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("Places were left out", run.Errors, StringComparison.Ordinal);
+        Assert.DoesNotContain("Places were left out", (await PromptRun.OfAsync("journal", "verify", DemoJournal)).Errors, StringComparison.Ordinal);
+    }
+
     // An installation that was copied goes on with the same numbers: nothing is damaged, all is kept, and it is said.
     [Fact]
     public async Task A_number_used_twice_is_said_and_is_no_damage()

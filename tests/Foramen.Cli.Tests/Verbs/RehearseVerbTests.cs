@@ -52,7 +52,7 @@ public class RehearseVerbTests
         var scripted = new StringWriter();
         var channel = new LineChannel(new StringReader(""), scripted);
         var replies = new List<RehearsalLine>();
-        foreach (var sheet in RehearsalRun.Play(new Recording(world, replies), new ForamenPhotographer(), 1, 6))
+        foreach (var sheet in RehearsalRun.Play(new Recording(world, replies), new ForamenPhotographer(), 6))
         {
             Assert.Equal(inside[sheet.Number - 1], sheet);
         }

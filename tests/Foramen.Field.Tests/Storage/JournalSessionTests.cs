@@ -21,6 +21,13 @@ public sealed class JournalSessionTests
     }
 
     [Fact]
+    public void Where_nothing_better_is_known_the_refusal_says_what_the_browser_said()
+    {
+        Assert.Contains("(DataError: no key)", new StoreRefusedException(StoreRefusal.Failed, "DataError: no key").Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("QuotaExceededError", new StoreRefusedException(StoreRefusal.Full, "QuotaExceededError: x").Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Two_tabs_never_use_a_number_twice()
     {
         var store = new MemoryStore();

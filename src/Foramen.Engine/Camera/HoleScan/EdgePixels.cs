@@ -5,13 +5,10 @@ internal sealed class EdgePixels
 {
     private const double MostPixels = 30_000;
 
-    private EdgePixels(int stride, double band, (float X, float Y, float Light)[] pixels) => (Stride, Band, All) = (stride, band, pixels);
+    private EdgePixels(int stride, (float X, float Y, float Light)[] pixels) => (Stride, All) = (stride, pixels);
 
     /// <summary>From pixel taken to pixel taken, each way.</summary>
     public int Stride { get; }
-
-    /// <summary>How far the band reaches to either side of the outline, pixels.</summary>
-    public double Band { get; }
 
     /// <summary>Places of their middles, and their light.</summary>
     public (float X, float Y, float Light)[] All { get; }
@@ -51,6 +48,6 @@ internal sealed class EdgePixels
             }
         }
 
-        return new EdgePixels(stride, band, [.. pixels]) { ClippedPart = clipped / Math.Max(1.0, pixels.Count) };
+        return new EdgePixels(stride, [.. pixels]) { ClippedPart = clipped / Math.Max(1.0, pixels.Count) };
     }
 }

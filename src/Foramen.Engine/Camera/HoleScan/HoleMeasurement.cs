@@ -46,9 +46,6 @@ public sealed record HoleMeasurement
     /// <summary>Whether the hole is brighter than the plate in the scan.</summary>
     public required bool IsBright { get; init; }
 
-    /// <summary>Other spots in the scan that were taken for dust.</summary>
-    public required int OtherSpots { get; init; }
-
     /// <summary>Where the hole lies from where it should be: to the right and upwards in the scan, mm; null where nothing was said.</summary>
     public (double RightMillimetres, double UpMillimetres)? Offset { get; init; }
 

@@ -64,7 +64,6 @@ public static class HoleMeter
             BlurPixels = model.Sigma,
             DiameterPixels = 2 * radius,
             IsBright = model.Contrast > 0,
-            OtherSpots = found.Others,
             Offset = shouldBeAt is { } place ? ((model.X - place.X) * perPixel, (place.Y - model.Y) * perPixel) : null,
             Doubts = Doubts(found, radius, clipped),
         };

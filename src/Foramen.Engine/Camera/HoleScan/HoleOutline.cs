@@ -11,13 +11,10 @@ internal sealed class HoleOutline
 
     private readonly EdgeModel model;
 
-    private HoleOutline(EdgeModel model, double[] left, double leftSd) => (this.model, Left, LeftSd) = (model, left, leftSd);
+    private HoleOutline(EdgeModel model, double[] left) => (this.model, Left) = (model, left);
 
     /// <summary>What the outline lies outside the fit (inside if negative) by sector from the right, downwards; zero where that is no more than noise.</summary>
     public IReadOnlyList<double> Left { get; }
-
-    /// <summary>Standard deviation of one of them by noise.</summary>
-    public double LeftSd { get; }
 
     /// <summary>Area, pixels: ½ ∮ ρ² dθ.</summary>
     public double Area
@@ -61,7 +58,7 @@ internal sealed class HoleOutline
             left[i] = Math.Abs(own) > Significant * noise ? own : 0;
         }
 
-        return new HoleOutline(model, left, noise);
+        return new HoleOutline(model, left);
     }
 
     /// <summary>Smallest and largest distance between parallel lines that touch the fitted outline, pixels (Feret's diameters, ISO 9276-6).</summary>

@@ -108,7 +108,6 @@ public sealed class MotionOnPaper
         var needed = covered.Seconds / share;
         return new MotionWays
         {
-            LeastShareSeen = share,
             TimeToHide = needed <= Duration.Max ? Duration.FromSeconds(needed) : null,
             HoleToHide = HoleFor(needed, camera),
             CoverHoleFor = Duration.FromSeconds(Math.Clamp(covered.Seconds - (share * seconds), 0, covered.Seconds)),

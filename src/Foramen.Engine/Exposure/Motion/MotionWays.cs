@@ -5,9 +5,6 @@ namespace Foramen.Engine.Exposure;
 /// <summary>What hides, or shows, something that passes. A way that is null does not exist: it would take too long, too small a hole, or cannot be had.</summary>
 public sealed record MotionWays
 {
-    /// <summary>Least part of the exposure it must cover its background to be seen; null if it is not seen even standing still.</summary>
-    public double? LeastShareSeen { get; init; }
-
     /// <summary>Exposure by the clock from which the same number passing leaves nothing to be seen, with the tones kept as they are.</summary>
     public Duration? TimeToHide { get; init; }
 

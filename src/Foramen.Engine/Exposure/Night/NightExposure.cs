@@ -13,8 +13,7 @@ namespace Foramen.Engine.Exposure;
 /// <param name="Shorter">If the failure is less than the law says by one standard deviation.</param>
 /// <param name="Longer">If it is more by one.</param>
 /// <param name="FailureSpread">The doubt of the exposure from failure alone at this time.</param>
-/// <param name="Lost">Light that failure takes, by the law.</param>
-public sealed record NightExposure(Duration Time, Duration Shorter, Duration Longer, Stops FailureSpread, Stops Lost)
+public sealed record NightExposure(Duration Time, Duration Shorter, Duration Longer, Stops FailureSpread)
 {
     /// <summary>Whether the time is beyond what anyone should plan on.</summary>
     public bool IsBeyondPlanning => Time.Seconds > ExposurePlanner.LongestSeconds;
@@ -41,6 +40,6 @@ public sealed record NightExposure(Duration Time, Duration Shorter, Duration Lon
 
         var time = With(0);
         return new NightExposure(
-            time, With(paper.FailureSpreadPerDoubling), With(-paper.FailureSpreadPerDoubling), paper.FailureSpread(time), paper.Failure.Loss(time));
+            time, With(paper.FailureSpreadPerDoubling), With(-paper.FailureSpreadPerDoubling), paper.FailureSpread(time));
     }
 }

@@ -12,12 +12,10 @@ public sealed record FailureEstimate
     /// <summary>Largest standard deviation of the exponent that counts as found (an assumption; a prior of 0.05 alone is not).</summary>
     public const double FoundSpread = 0.03;
 
-    internal FailureEstimate(FailureLaw law, double correction, double spread, FailureLaw assumed, bool found, bool severalLights)
+    internal FailureEstimate(FailureLaw law, double spread, bool found, bool severalLights)
     {
         Law = law;
-        CorrectionPerDoubling = correction;
         SpreadPerDoubling = spread;
-        AssumedLaw = assumed;
         IsAssumed = !found;
         HasSeveralLights = severalLights;
     }
@@ -25,14 +23,8 @@ public sealed record FailureEstimate
     /// <summary>The law to use: as found, or as assumed.</summary>
     public FailureLaw Law { get; }
 
-    /// <summary>What the strips add to the assumed exponent, stops for each doubling of time beyond a second.</summary>
-    public double CorrectionPerDoubling { get; }
-
     /// <summary>Standard deviation of the exponent after the strips.</summary>
     public double SpreadPerDoubling { get; }
-
-    /// <summary>What was assumed before.</summary>
-    public FailureLaw AssumedLaw { get; }
 
     /// <summary>Whether the law still is what was assumed, because the strips do not say.</summary>
     public bool IsAssumed { get; }

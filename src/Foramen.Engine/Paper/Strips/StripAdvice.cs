@@ -26,17 +26,13 @@ public sealed record StripAdvice
         (1.355626179974266, 0.2220759220056126), (2.856970013872806, 0.011257411327720689),
     ];
 
-    private StripAdvice(StripGoal goal, StripPlan plan, Stops dimmer, double now, double after)
+    private StripAdvice(StripPlan plan, Stops dimmer, double now, double after)
     {
-        Goal = goal;
         Plan = plan;
         Dimmer = dimmer;
         SpreadNow = now;
         SpreadAfter = after;
     }
-
-    /// <summary>What it is to find out.</summary>
-    public StripGoal Goal { get; }
 
     /// <summary>The strip.</summary>
     public StripPlan Plan { get; }
@@ -102,7 +98,6 @@ public sealed record StripAdvice
         var now = search.VarianceNow();
         var chosen = candidates.Where(one => one.Variance <= Math.Min(1.05 * least, least + (0.1 * Math.Max(0, now - least)))).MinBy(one => one.Longest);
         return new StripAdvice(
-            goal,
             StripPlan.Create(Duration.FromSeconds(chosen.Seconds), chosen.Ratio, PatchCount, StripWay.HoleAsShutter),
             Stops.FromValue(chosen.Dimmer),
             search.Spread(now),

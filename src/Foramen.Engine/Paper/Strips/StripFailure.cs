@@ -11,10 +11,9 @@ internal static class StripFailure
         var several = (lights.Max() - lights.Min()) / Math.Log10(2) >= FailureEstimate.LeastLightDifference;
         var sd = Math.Sqrt(posterior.Covariance[StripParameters.Failure, StripParameters.Failure]);
         var found = several && sd <= FailureEstimate.FoundSpread;
-        var correction = posterior.Free[StripParameters.Failure];
         var assumed = posterior.Prior.Failure;
         return new FailureEstimate(
-            found ? Corrected(assumed, correction) : assumed, correction, found ? sd : posterior.Prior.FailureSpread, assumed, found, several);
+            found ? Corrected(assumed, posterior.Free[StripParameters.Failure]) : assumed, found ? sd : posterior.Prior.FailureSpread, found, several);
     }
 
     private static FailureLaw Corrected(FailureLaw assumed, double correction) => assumed is SchwarzschildFailure schwarzschild

@@ -28,7 +28,6 @@ public sealed class PrintComparison
         StopsOff = stopsOff;
         float[] known = [.. stopsOff.Where(float.IsFinite)];
         Array.Sort(known);
-        Known = known.Length / (double)stopsOff.Length;
         MedianOff = known.Length == 0 ? null : Stops.FromValue(known[known.Length / 2]);
         WithinHalfStop = known.Length == 0 ? 0 : known.Count(one => Math.Abs(one) <= 0.5) / (double)known.Length;
     }
@@ -53,9 +52,6 @@ public sealed class PrintComparison
 
     /// <summary>How much lighter the subject came out than predicted, stops, in rows on that grid; NaN in the rim and where it cannot be told.</summary>
     public ReadOnlyMemory<float> StopsOff { get; }
-
-    /// <summary>Part of the sheet where the difference can be told, 0 to 1.</summary>
-    public double Known { get; }
 
     /// <summary>The middle one of the differences; null where none can be told.</summary>
     public Stops? MedianOff { get; }

@@ -15,11 +15,7 @@ public sealed class PrintSharpness
     private const int MostAcross = 128;
     private const int LeastAcross = 32;
 
-    private PrintSharpness(IReadOnlyList<SharpnessPoint> points, double variance, double varianceSd)
-        => (Points, VarianceSquareMillimetres, VarianceSdSquareMillimetres) = (points, variance, varianceSd);
-
-    /// <summary>The contrast ratio, coarsest first; only where the two still have to do with each other.</summary>
-    public IReadOnlyList<SharpnessPoint> Points { get; }
+    private PrintSharpness(double variance, double varianceSd) => (VarianceSquareMillimetres, VarianceSdSquareMillimetres) = (variance, varianceSd);
 
     /// <summary>σ² of the softening, mm²; negative where the print is sharper than predicted.</summary>
     public double VarianceSquareMillimetres { get; }
@@ -89,7 +85,7 @@ public sealed class PrintSharpness
     // ln of the ratio against −2π²f²: the slope is σ², the offset takes up a print that is lighter or darker throughout.
     private static PrintSharpness? Fit((double[] Power, double[] Cross, double[] Seen) sums, int side, double pitch)
     {
-        var kept = new List<(double X, double Y, double Weight, double Frequency, double Coherence)>();
+        var kept = new List<(double X, double Y, double Weight)>();
         for (var ring = 1; ring < sums.Power.Length; ring++)
         {
             var coherence = sums.Cross[ring] <= 0 ? 0 : sums.Cross[ring] * sums.Cross[ring] / (sums.Power[ring] * sums.Seen[ring]);
@@ -101,7 +97,7 @@ public sealed class PrintSharpness
             // The variance of a ratio's ln is (1 − γ²)/(2 n γ²) with n squares and frequencies averaged, which grow with the ring.
             var f = ring / (side * pitch);
             var weight = ring * coherence / Math.Max(0.01, 1 - coherence);
-            kept.Add((-2 * Math.PI * Math.PI * f * f, Math.Log(sums.Cross[ring] / sums.Power[ring]), weight, f, coherence));
+            kept.Add((-2 * Math.PI * Math.PI * f * f, Math.Log(sums.Cross[ring] / sums.Power[ring]), weight));
         }
 
         if (kept.Count < LeastPoints)
@@ -115,8 +111,7 @@ public sealed class PrintSharpness
         var variance = kept.Sum(one => one.Weight * (one.X - x) * (one.Y - y)) / spread;
         var offset = y - (variance * x);
         var rest = kept.Sum(one => one.Weight * Math.Pow(one.Y - offset - (variance * one.X), 2)) / (kept.Count - 2);
-        return new PrintSharpness(
-            [.. kept.Select(one => new SharpnessPoint(one.Frequency, Math.Exp(one.Y - offset), one.Coherence))], variance, Math.Sqrt(rest / spread));
+        return new PrintSharpness(variance, Math.Sqrt(rest / spread));
     }
 
     // Less their means, under Hann's window, transformed by rows and then by columns; false where something in it is unknown.

@@ -14,17 +14,10 @@ public sealed record StripScan
     private const double PatchMargin = 0.2;
     private const double MostClipped = 0.02;
 
-    private StripScan(IReadOnlyList<Density> densities, bool corrected)
-    {
-        Densities = densities;
-        LightCorrected = corrected;
-    }
+    private StripScan(IReadOnlyList<Density> densities) => Densities = densities;
 
     /// <summary>Density of each patch, least exposed first.</summary>
     public IReadOnlyList<Density> Densities { get; }
-
-    /// <summary>Whether uneven light was corrected by a white edge.</summary>
-    public bool LightCorrected { get; }
 
     /// <summary>Reads a strip.</summary>
     /// <param name="scan">The scan; of a coloured one its luma counts.</param>
@@ -47,7 +40,7 @@ public sealed record StripScan
         var even = whiteEdge > 0 ? UnevenLight.Along(scan, map, new PatchArea(0, 0, 1, whiteEdge).Inside(0.1)) : UnevenLight.None;
         var lights = Lights(even);
         var scale = ReflectanceScale.Through([.. known.Select(one => (LightOf(scan, map, one.Area, even), one.Density))]);
-        return new StripScan([.. lights.Select(scale.DensityOf)], whiteEdge > 0);
+        return new StripScan([.. lights.Select(scale.DensityOf)]);
     }
 
     private static double LightOf(ScanImage scan, Homography map, PatchArea area, UnevenLight even)

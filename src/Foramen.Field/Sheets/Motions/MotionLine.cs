@@ -43,7 +43,7 @@ public sealed record MotionLine(string Name, string How, RegionTrace Trace, doub
 
         string?[] lines =
         [
-            verdict == MotionVerdict.Vanishes ? null : Words.Motions.HideBy(ways.TimeToHide?.Seconds, ways.HoleToHide?.Millimetres, ways.CoverHoleFor?.Seconds),
+            verdict == MotionVerdict.Vanishes ? null : Words.Motions.HideBy(ways.TimeToHide?.Seconds, ways.HoleToHide?.Millimetres, ways.CoverHoleFor?.Seconds, ways.FlashFractionToHide),
             ways.StandStillToShow is { } stand ? Words.Motions.StandToShow(stand.Seconds) : null,
             ways.NumberToShow is { } number ? Words.Motions.NumberToShow(number) : null,
         ];
