@@ -40,6 +40,7 @@ internal static class KeptUnused
         ["Foramen.Engine.Light.Chromaticity.X"] = Checked,
         ["Foramen.Engine.Light.Chromaticity.Y"] = Checked,
         ["Foramen.Engine.Paper.IsoPaperMeasures.SpeedPoint"] = Checked,
+        ["Foramen.Engine.Paper.FailureLaw.Loss(Duration)"] = Checked,
         ["Foramen.Engine.Light.SunTrack.Fill(DateTimeOffset, TimeSpan, GeographicPosition, Span`1, Atmosphere)"] = Measured,
         ["Foramen.Engine.Print.KernelConvolution.Apply(ReadOnlyMemory`1, Int32, Int32, HoleImageKernel, Memory`1, ReadOnlyMemory`1, CancellationToken)"] = Measured,
         ["Foramen.Engine.Print.SheetImage.PhotographLongSide(SheetProjection, Int32)"] = Measured,
