@@ -88,7 +88,7 @@ public class MeeusTests
     public void Sidereal_time_at_greenwich(double julianDay, int hours, int minutes, double seconds)
         => Assert.Equal((hours * 15) + (minutes / 4.0) + (seconds / 240), Turn(EarthAxis.MeanSiderealTime(julianDay - 2451545)), 1e-6);
 
-    // Example 13.b: Venus low in the west, apparent sidereal time of Greenwich 8h34m56.853s, 5h08m15.7s west. Azimuth is counted from south there: 68.0337°.
+    // Example 13.b: Venus low in the west, apparent sidereal time of Greenwich 8h34m56.853s, 5h08m15.7s west (also given as 77°03′56″, 0.0001° more). Azimuth is counted from south there: 68.0337°.
     [Fact]
     [Source("meeus-1998", "example 13.b", Basis.Memory)]
     public void Venus_low_in_the_west()

@@ -61,6 +61,25 @@ public class SkyDayTests
         Assert.False(day.SunStaysUp || day.SunStaysDown);
     }
 
+    // Noon is the passage above the pole, not the one below it: half a day away the Sun stands lower, under the midnight sun too.
+    [Theory]
+    [InlineData(52)]
+    [InlineData(-35)]
+    [InlineData(78)]
+    [InlineData(-78)]
+    public void At_noon_the_sun_stands_higher_than_half_a_day_away(double latitude)
+    {
+        var place = GeographicPosition.FromDegrees(latitude, 15);
+        foreach (var month in Enumerable.Range(1, 12))
+        {
+            var day = SkyDay.Of(new DateTimeOffset(2024, month, 21, 0, 0, 0, TimeSpan.Zero), TimeSpan.FromDays(1), place);
+            var noon = Assert.Single(day.Events, one => one.Kind == SkyEventKind.SolarNoon).Instant;
+            var height = Sun.At(noon, place).TrueElevation.Degrees;
+            Assert.True(height > Sun.At(noon.AddHours(12), place).TrueElevation.Degrees);
+            Assert.True(height > Sun.At(noon.AddHours(-12), place).TrueElevation.Degrees);
+        }
+    }
+
     // North of 66.5° the Sun stays up at midsummer and down at midwinter; geography books.
     [Theory]
     [InlineData("2024-06-20", 78, true, false)]
