@@ -1,5 +1,4 @@
 using Foramen.Engine.Exposure;
-using Foramen.Engine.Paper;
 using Foramen.Engine.Quantities;
 using Foramen.Engine.Scene;
 using static Foramen.Engine.Tests.Exposure.ExposureExamples;
