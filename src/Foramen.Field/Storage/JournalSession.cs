@@ -99,7 +99,7 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
             gate.Release();
         }
 
-        throw new StoreRefusedException(StoreRefusal.Failed, "Other tabs kept writing first.");
+        throw new StoreRefusedException(StoreRefusal.Failed, "other tabs kept writing first");
     }
 
     /// <summary>The entries after a position that did not come from this origin, oldest first, at most so many.</summary>

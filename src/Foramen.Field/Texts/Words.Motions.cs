@@ -129,7 +129,7 @@ public static partial class Words
         {
             seconds is { } time ? $"Not seen from {TimeText.Spoken(Math.Ceiling(time))} on{(holeMillimetres is { } hole ? $", with a hole of {NumberText.Show(hole)} mm" : "")}." : null,
             coverSeconds is > 0.5 and { } cover ? $"Or cover the hole for {TimeText.Spoken(Math.Ceiling(cover))} while they pass." : null,
-            flashFraction is > 0 and { } flash ? string.Create(CultureInfo.CurrentCulture, $"Or flash to {100 * flash:0}\u00A0%.") : null,
+            flashFraction is > 0 and { } flash ? string.Create(CultureInfo.CurrentCulture, $"Or flash to {100 * flash:0}\u00A0% of the first visible tone.") : null,
         }.Where(line => line is not null));
 
         public static string NumberToShow(int number) => number > 10_000 ? "" : string.Create(CultureInfo.CurrentCulture, $"{number} such would leave a band.");

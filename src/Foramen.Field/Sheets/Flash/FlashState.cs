@@ -38,9 +38,9 @@ public sealed class FlashState(SheetState sheet)
         }
     }
 
-    /// <summary>How far the flash on the sheet is from the plan's, stops; null where it is as good as planned (a quarter stop), not known or not planned.</summary>
+    /// <summary>How far the flash on the sheet is from the plan's, stops; null where it is as good as planned (a quarter stop), not known or not planned, and once the hole was opened.</summary>
     public double? OffPlanStops
-        => WasGiven && GivenSeconds is > 0 and { } given && Plan is { FlashSeconds: > 0 and var planned } && Math.Log2(given / planned) is var stops && Math.Abs(stops) > 0.25
+        => WasGiven && sheet.Sheet!.HoleEvents.IsEmpty && GivenSeconds is > 0 and { } given && Plan is { FlashSeconds: > 0 and var planned } && Math.Log2(given / planned) is var stops && Math.Abs(stops) > 0.25
             ? stops
             : null;
 

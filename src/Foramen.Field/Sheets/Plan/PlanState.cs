@@ -121,9 +121,9 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
             UseFlashAt(known?.FlashLuminanceCandelasPerSquareMetre);
             Recommended = Advised();
             Explain();
-            Exposure = known is null || (FlashGiven is { } given && Math.Abs(given.Seconds - known.FlashSeconds) > 0.05)
+            Exposure = known is null || new FlashState(sheet).OffPlanStops is not null
                 ? Recommended.Exposure
-                : new SheetExposure(Duration.FromSeconds(known.ExposureSeconds), Duration.FromSeconds(known.FlashSeconds));
+                : new SheetExposure(Duration.FromSeconds(known.ExposureSeconds), FlashGiven ?? Duration.FromSeconds(known.FlashSeconds));
             Settle();
         }
         catch (RefusalException refusal)

@@ -24,7 +24,7 @@ public class FacadeLightCurveTests
                 Assert.Equal(whole, curve.Lux(light.SunPosition, SkyLight.SolarConstantLux / distance / distance, false), (whole * 0.025) + 0.01);
             }
         },
-        iter: Samples.Of(100));
+        iter: Samples.Of(200));
 
     [Fact]
     public void In_shadow_all_but_the_direct_light_is_left() => Gen.Select(Gen.Int[0, 1], Gen.Double[0, 360], Gen.Double[0, 180], Gen.Int[0, 365 * 24]).Sample(

@@ -114,7 +114,7 @@ public class SkyDayTests
     public void A_sun_that_shows_for_minutes_is_not_missed()
     {
         var midnight = new DateTimeOffset(2024, 12, 21, 0, 0, 0, TimeSpan.Zero);
-        var grazing = Enumerable.Range(0, 25).Select(i => 67.25 + (i * 0.01))
+        var grazing = Enumerable.Range(0, 120).Select(i => 67.25 + (i * 0.002))
             .Select(latitude => SkyDay.Of(midnight, TimeSpan.FromDays(1), GeographicPosition.FromDegrees(latitude, 15)))
             .Where(day => !day.SunStaysDown)
             .Select(day => day.First(SkyEventKind.Sunset)!.Value - day.First(SkyEventKind.Sunrise)!.Value)

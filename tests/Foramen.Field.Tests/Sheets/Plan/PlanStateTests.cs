@@ -133,6 +133,24 @@ public sealed class PlanStateTests : IDisposable
     }
 
     [Fact]
+    public async Task A_time_chosen_by_hand_stays_where_the_flash_was_as_good_as_planned()
+    {
+        var (sheet, plan) = await OpenAsync();
+        plan.TryFlash(0.4);
+        plan.TryTime(plan.Exposure.Time.Seconds * 2);
+        await plan.KeepAsync();
+        var planned = sheet.Sheet!.Plan!.Body;
+        await new FlashState(sheet).StartAsync(FlashTarget.Card);
+        field.Time.Advance(TimeSpan.FromSeconds(planned.FlashSeconds * 1.05));
+        await new FlashState(sheet).FinishAsync();
+
+        var again = new PlanState(sheet, field.Services.GetRequiredService<SheetScene>(), field.Services.GetRequiredService<Lessons>());
+        await again.LoadAsync();
+        Assert.Equal(planned.ExposureSeconds, again.Exposure.Time.Seconds, 1e-6);
+        Assert.Equal(planned.FlashSeconds * 1.05, again.Exposure.Flash.Seconds, 0.01);
+    }
+
+    [Fact]
     public async Task Without_tones_there_is_no_plan()
     {
         var sheet = await field.LoadedSheetAsync();
