@@ -33,7 +33,9 @@ internal static class DemoOuting
                 await pictures.FetchAsync($"demo/photographs/{photograph.ContentHash}", photograph.ContentHash, photograph.MediaType);
             }
 
-            return await session.TakeInAsync([.. entries]);
+            var taken = await session.TakeInAsync([.. entries]);
+            session.BeginAnew();
+            return taken;
         }
         catch (Exception e) when (e is RefusalException or StoreRefusedException)
         {

@@ -51,11 +51,21 @@ public sealed class JournalSession(IJournalStore store, Clock clock) : IDisposab
     /// <summary>Ends when every line of the start has been compared with its hash; what does not fit is by then out of the ledger and among <see cref="Unreadable"/>.</summary>
     public Task Checked { get; private set; } = Task.CompletedTask;
 
+    /// <summary>Rises when the journal was filled from nothing behind a page that had begun with nothing, so that the page is made anew.</summary>
+    public int Beginning { get; private set; }
+
     /// <summary>The ledger has changed, here or in another tab.</summary>
     public event Action? Changed;
 
     /// <summary>Reads the journal, once; later calls wait for the first. Does not throw: see <see cref="Refused"/>.</summary>
     public Task OpenAsync() => opening ??= ReadAllAsync();
+
+    /// <summary>Has the page made anew, as if it had been opened only now.</summary>
+    public void BeginAnew()
+    {
+        Beginning++;
+        Changed?.Invoke();
+    }
 
     /// <summary>Tries again after the store has refused.</summary>
     public Task ReopenAsync() => opening = ReadAllAsync();

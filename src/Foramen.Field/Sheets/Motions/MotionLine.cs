@@ -24,15 +24,16 @@ public sealed record MotionLine(string Name, string How, RegionTrace Trace, doub
         SheetImage still,
         PaperResponse response,
         SheetExposure exposure,
-        FlashSetup flash) => new(
+        FlashSetup flash,
+        bool flashIsGiven) => new(
             definition.Name,
             definition.How,
             trace,
             region.Motion is WheelTurns wheel ? wheel.DegreesIn(course.Moving) / 360 : null,
-            region.Motion is PassesThrough passes ? WaysFor(trace.Verdict, passes.Passers, region.Place, still, response, exposure, flash) : []);
+            region.Motion is PassesThrough passes ? WaysFor(trace.Verdict, passes.Passers, region.Place, still, response, exposure, flash, flashIsGiven) : []);
 
     private static List<string> WaysFor(
-        MotionVerdict verdict, Passers passers, RectangleInPhotograph place, SheetImage still, PaperResponse response, SheetExposure exposure, FlashSetup flash)
+        MotionVerdict verdict, Passers passers, RectangleInPhotograph place, SheetImage still, PaperResponse response, SheetExposure exposure, FlashSetup flash, bool flashIsGiven)
     {
         var middle = PhotographPosition.FromFractions((place.TopLeft.X + place.BottomRight.X) / 2, (place.TopLeft.Y + place.BottomRight.Y) / 2);
         if (still.LightFor(middle) is not { Lux: > 1e-9 } background
@@ -43,7 +44,7 @@ public sealed record MotionLine(string Name, string How, RegionTrace Trace, doub
 
         string?[] lines =
         [
-            verdict == MotionVerdict.Vanishes ? null : Words.Motions.HideBy(ways.TimeToHide?.Seconds, ways.HoleToHide?.Millimetres, ways.CoverHoleFor?.Seconds, ways.FlashFractionToHide),
+            verdict == MotionVerdict.Vanishes ? null : Words.Motions.HideBy(ways.TimeToHide?.Seconds, ways.HoleToHide?.Millimetres, ways.CoverHoleFor?.Seconds, flashIsGiven ? null : ways.FlashFractionToHide),
             ways.StandStillToShow is { } stand ? Words.Motions.StandToShow(stand.Seconds) : null,
             ways.NumberToShow is { } number ? Words.Motions.NumberToShow(number) : null,
         ];

@@ -222,7 +222,8 @@ public sealed class PlanState(SheetState sheet, SheetScene scenes, Lessons lesso
 
         var courses = SheetMotions.Expected(sheet.Sheet!, Exposure.Time);
         var traces = motion.Traces(courses, response!, Exposure, plan!.Flash);
-        Moving = [.. sheet.Sheet!.Motions.Select((one, i) => MotionLine.Of(one.Body.Definition, motion.Regions[i], courses[i], traces[i], image!, response!, Exposure, plan.Flash))];
+        var flashIsGiven = FlashGiven is not null;
+        Moving = [.. sheet.Sheet!.Motions.Select((one, i) => MotionLine.Of(one.Body.Definition, motion.Regions[i], courses[i], traces[i], image!, response!, Exposure, plan.Flash, flashIsGiven))];
     }
 
     /// <summary>Takes a time from a drag; odds follow with <see cref="Settle"/>.</summary>

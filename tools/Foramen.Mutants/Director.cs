@@ -1,0 +1,117 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+
+namespace Foramen.Mutants;
+
+/// <summary>Asks the tests about the mutants of a report, in as many processes as there are cores, and writes down what became of each.</summary>
+internal sealed class Director(string changed, MutantReport report)
+{
+    // A busy machine is no test.
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(15);
+    private const int Slowness = 10;
+
+    // With no mutant on everything comes to an end, the first time after it was compiled.
+    private static readonly TimeSpan LongPatience = TimeSpan.FromMinutes(10);
+
+    private static int Workers => int.TryParse(Environment.GetEnvironmentVariable("MUTATION_WORKERS"), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? Math.Clamp(number, 1, 64) : Environment.ProcessorCount;
+
+    /// <param name="again">Only those that no test noticed last time.</param>
+    /// <exception cref="InvalidOperationException">A test does not pass with no mutant on.</exception>
+    public async Task Ask(bool again)
+    {
+        var encounters = await Meet().ConfigureAwait(false);
+        var asked = report.Mutants.Where(mutant => mutant.Status is { } status && (!again || status is MutantStatus.Survived or MutantStatus.NoCoverage)).ToLookup(mutant => encounters.IsStatic(mutant.Id));
+        await ByWorkers(asked[false], waiting => AskTogether(waiting, encounters)).ConfigureAwait(false);
+        await ByWorkers(asked[true], waiting => AskAlone(waiting, encounters)).ConfigureAwait(false);
+        report.Write();
+    }
+
+    private async Task<Encounters> Meet()
+    {
+        await using var worker = new WorkerProcess(changed);
+        var names = await worker.List(LongPatience).ConfigureAwait(false);
+        var encounters = new Encounters(Numbers(await worker.Ask("make", LongPatience).ConfigureAwait(false) ?? ""));
+        for (var test = 0; test < names.Count; test++)
+        {
+            var answer = await worker.Ask($"meet {test}", LongPatience).ConfigureAwait(false);
+            if (answer?.Split(';') is not [var time, Worker.Passed, var met])
+            {
+                throw new InvalidOperationException($"{names[test]} does not pass with no mutant on; mend it first.");
+            }
+
+            encounters.Add(test, TimeSpan.FromMilliseconds(long.Parse(time, CultureInfo.InvariantCulture)), Numbers(met));
+        }
+
+        await Console.Error.WriteLineAsync($"{names.Count} tests pass with no mutant on.").ConfigureAwait(false);
+        return encounters;
+    }
+
+    private static Task ByWorkers(IEnumerable<Mutant> mutants, Func<ConcurrentQueue<Mutant>, Task> ask)
+    {
+        var waiting = new ConcurrentQueue<Mutant>(mutants);
+        return Task.WhenAll(Enumerable.Range(0, Workers).Select(_ => ask(waiting)));
+    }
+
+    // One process for all, until a mutant has ended or stopped it.
+    private async Task AskTogether(ConcurrentQueue<Mutant> waiting, Encounters encounters)
+    {
+        while (!waiting.IsEmpty)
+        {
+            await using var worker = new WorkerProcess(changed);
+            await worker.Ask("make", LongPatience).ConfigureAwait(false);
+            for (var usable = true; usable && Next(waiting) is { } mutant;)
+            {
+                mutant.Status = await Ask(worker, mutant.Id, encounters).ConfigureAwait(false);
+                usable = !worker.Ended && mutant.Status != MutantStatus.Timeout;
+            }
+        }
+    }
+
+    // What is made once has to be made with the mutant on.
+    private async Task AskAlone(ConcurrentQueue<Mutant> waiting, Encounters encounters)
+    {
+        while (Next(waiting) is { } mutant)
+        {
+            await using var worker = new WorkerProcess(changed);
+            mutant.Status = await Ask(worker, mutant.Id, encounters).ConfigureAwait(false);
+        }
+    }
+
+    private static Mutant? Next(ConcurrentQueue<Mutant> waiting)
+    {
+        if (!waiting.TryDequeue(out var mutant))
+        {
+            return null;
+        }
+
+        if (waiting.Count % 50 == 0)
+        {
+            Console.Error.WriteLine($"{waiting.Count} left");
+        }
+
+        return mutant;
+    }
+
+    private static async Task<MutantStatus> Ask(WorkerProcess worker, int mutant, Encounters encounters)
+    {
+        var tests = encounters.TestsFor(mutant);
+        foreach (var test in tests)
+        {
+            try
+            {
+                if (await worker.Ask($"try {mutant} {test}", Patience + (Slowness * encounters.TimeOf(test))).ConfigureAwait(false) != Worker.Passed)
+                {
+                    return MutantStatus.Killed;
+                }
+            }
+            catch (TimeoutException)
+            {
+                return MutantStatus.Timeout;
+            }
+        }
+
+        return tests.Count == 0 ? MutantStatus.NoCoverage : MutantStatus.Survived;
+    }
+
+    private static IEnumerable<int> Numbers(string list) => list.Split(',', StringSplitOptions.RemoveEmptyEntries).Select(number => int.Parse(number, CultureInfo.InvariantCulture));
+}

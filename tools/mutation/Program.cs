@@ -1,0 +1,1 @@
+return await Foramen.Mutants.MutantTrial.Run(args);
