@@ -31,6 +31,29 @@ if (args is ["motion", var photograph, var app])
     return 0;
 }
 
+if (args is ["tally", var picture, var shown])
+{
+    var served = await ServedApp.StartAsync("Field", shown);
+    using var one = await Playwright.CreateAsync();
+    await using var alone = await BenchBrowser.LaunchAsync(one);
+    await using var phone = await alone.NewContextAsync(new()
+    {
+        ViewportSize = new() { Width = 390, Height = 844 }, DeviceScaleFactor = 2, HasTouch = true, IsMobile = true, ServiceWorkers = ServiceWorkerPolicy.Block,
+    });
+    var sheet = await phone.NewPageAsync();
+    await Task.Delay(TimeSpan.FromSeconds(5));
+    var before = await TallyCost.PartsOfACoreAsync(alone);
+    await SheetJourney.PlanAsync(sheet, served.Address, picture);
+    await SheetJourney.OpenHoleAsync(sheet);
+    await Task.Delay(TimeSpan.FromSeconds(20));
+    foreach (var (process, part) in await TallyCost.PartsOfACoreAsync(alone))
+    {
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{process}: {100 * part:0.0} %, with an empty page {100 * before.GetValueOrDefault(process):0.0} %"));
+    }
+
+    return 0;
+}
+
 // A photograph, then name=directory pairs of published wwwroot folders: the yardstick first, Field last.
 if (args.Length < 3 || !File.Exists(args[0]) || args[1..].Any(argument => !argument.Contains('=', StringComparison.Ordinal)))
 {

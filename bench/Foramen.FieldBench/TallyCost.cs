@@ -7,20 +7,25 @@ internal static class TallyCost
 {
     private static readonly TimeSpan Watched = TimeSpan.FromSeconds(20);
 
-    public static async Task<double> PartOfACoreAsync(IBrowser browser)
+    public static async Task<double> PartOfACoreAsync(IBrowser browser) => (await PartsOfACoreAsync(browser)).Values.Sum();
+
+    /// <summary>The same by kind of process: the page's own is the renderer, what is painted without a graphics card is the GPU's.</summary>
+    public static async Task<IReadOnlyDictionary<string, double>> PartsOfACoreAsync(IBrowser browser)
     {
         var session = await browser.NewBrowserCDPSessionAsync();
         var (before, from) = (await CpuSecondsAsync(session), DateTimeOffset.UtcNow);
         await Task.Delay(Watched);
-        var used = await CpuSecondsAsync(session) - before;
-        var part = used / (DateTimeOffset.UtcNow - from).TotalSeconds;
+        var after = await CpuSecondsAsync(session);
+        var seconds = (DateTimeOffset.UtcNow - from).TotalSeconds;
         await session.DetachAsync();
-        return part;
+        return after.ToDictionary(one => one.Key, one => (one.Value - before.GetValueOrDefault(one.Key)) / seconds);
     }
 
-    private static async Task<double> CpuSecondsAsync(ICDPSession session)
+    private static async Task<Dictionary<string, double>> CpuSecondsAsync(ICDPSession session)
     {
         var answer = await session.SendAsync("SystemInfo.getProcessInfo") ?? throw new InvalidOperationException("Chromium does not say what its processes use.");
-        return answer.GetProperty("processInfo").EnumerateArray().Sum(process => process.GetProperty("cpuTime").GetDouble());
+        return answer.GetProperty("processInfo").EnumerateArray()
+            .GroupBy(process => process.GetProperty("type").GetString()!, process => process.GetProperty("cpuTime").GetDouble())
+            .ToDictionary(kind => kind.Key, kind => kind.Sum());
     }
 }

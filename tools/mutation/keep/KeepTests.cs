@@ -12,5 +12,8 @@ public class KeepTests
         var changed = Path.Combine(AppContext.BaseDirectory, values["Changed"] + ".dll");
         File.Copy(changed, values["Kept"], overwrite: true);
         Assert.True(File.Exists(values["Kept"]));
+
+        // The tool takes the mutants for met by every test where none is met, and would ask about each.
+        Assembly.LoadFrom(changed).GetTypes().FirstOrDefault(type => type.Name == "MutantControl")?.GetMethod("IsActive")!.Invoke(null, [0]);
     }
 }
