@@ -46,9 +46,17 @@ if (args is ["tally", var picture, var shown])
     await SheetJourney.PlanAsync(sheet, served.Address, picture);
     await SheetJourney.OpenHoleAsync(sheet);
     await Task.Delay(TimeSpan.FromSeconds(20));
+    var watch = await phone.NewCDPSessionAsync(sheet);
+    await watch.SendAsync("Performance.enable");
+    var tasks = await TallyCost.TasksAsync(watch);
     foreach (var (process, part) in await TallyCost.PartsOfACoreAsync(alone))
     {
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{process}: {100 * part:0.0} %, with an empty page {100 * before.GetValueOrDefault(process):0.0} %"));
+    }
+
+    foreach (var (task, seconds) in await TallyCost.TasksAsync(watch))
+    {
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{task}: {1000 * (seconds - tasks[task]):0} ms"));
     }
 
     return 0;

@@ -21,6 +21,16 @@ internal static class TallyCost
         return after.ToDictionary(one => one.Key, one => (one.Value - before.GetValueOrDefault(one.Key)) / seconds);
     }
 
+    /// <summary>What the page's thread has done since counting was turned on, by the browser's own count, s.</summary>
+    public static async Task<IReadOnlyDictionary<string, double>> TasksAsync(ICDPSession page)
+    {
+        var answer = await page.SendAsync("Performance.getMetrics") ?? throw new InvalidOperationException("Chromium does not say what the page does.");
+        return answer.GetProperty("metrics").EnumerateArray()
+            .Select(metric => (Name: metric.GetProperty("name").GetString()!, Value: metric.GetProperty("value").GetDouble()))
+            .Where(metric => metric.Name.EndsWith("Duration", StringComparison.Ordinal))
+            .ToDictionary(metric => metric.Name, metric => metric.Value);
+    }
+
     private static async Task<Dictionary<string, double>> CpuSecondsAsync(ICDPSession session)
     {
         var answer = await session.SendAsync("SystemInfo.getProcessInfo") ?? throw new InvalidOperationException("Chromium does not say what its processes use.");
