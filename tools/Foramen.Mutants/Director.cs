@@ -15,6 +15,9 @@ internal sealed class Director(string changed, MutantReport report)
 
     private static int Workers => int.TryParse(Environment.GetEnvironmentVariable("MUTATION_WORKERS"), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? Math.Clamp(number, 1, 64) : Environment.ProcessorCount;
 
+    // Only tests whose names hold one of these; all, where it is empty.
+    private static readonly string[] Wanted = (Environment.GetEnvironmentVariable("MUTATION_TESTS") ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries);
+
     /// <param name="again">Only those that no test noticed last time.</param>
     /// <exception cref="InvalidOperationException">A test does not pass with no mutant on.</exception>
     public async Task Ask(bool again)
@@ -31,7 +34,8 @@ internal sealed class Director(string changed, MutantReport report)
         await using var worker = new WorkerProcess(changed);
         var names = await worker.List(LongPatience).ConfigureAwait(false);
         var encounters = new Encounters(Numbers(await worker.Ask("make", LongPatience).ConfigureAwait(false) ?? ""));
-        for (var test = 0; test < names.Count; test++)
+        var wanted = Enumerable.Range(0, names.Count).Where(test => Wanted.Length == 0 || Array.Exists(Wanted, word => names[test].Contains(word, StringComparison.Ordinal))).ToList();
+        foreach (var test in wanted)
         {
             var answer = await worker.Ask($"meet {test}", LongPatience).ConfigureAwait(false);
             if (answer?.Split(';') is not [var time, Worker.Passed, var met])
@@ -42,7 +46,7 @@ internal sealed class Director(string changed, MutantReport report)
             encounters.Add(test, TimeSpan.FromMilliseconds(long.Parse(time, CultureInfo.InvariantCulture)), Numbers(met));
         }
 
-        await Console.Error.WriteLineAsync($"{names.Count} tests pass with no mutant on.").ConfigureAwait(false);
+        await Console.Error.WriteLineAsync($"{wanted.Count} tests pass with no mutant on.").ConfigureAwait(false);
         return encounters;
     }
 

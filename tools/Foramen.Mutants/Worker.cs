@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
 using System.Reflection;
@@ -15,7 +16,7 @@ internal sealed class Worker(Assembly changed, IReadOnlyList<TestCase> tests)
 
     private readonly MutantSwitch mutants = MutantSwitch.Of(changed);
 
-    /// <summary>Serves until its input ends.</summary>
+    /// <summary>Serves until its input ends; then the process ends, whatever it is doing.</summary>
     /// <param name="changed">The name of the assembly with the mutants.</param>
     public static void Serve(string changed)
     {
@@ -24,11 +25,24 @@ internal sealed class Worker(Assembly changed, IReadOnlyList<TestCase> tests)
         // Tests may write; only answers go out.
         Console.SetOut(TextWriter.Null);
         var worker = new Worker(Assembly.Load(changed), TestCase.Of(Assembly.GetEntryAssembly()!));
-        while (lines.ReadLine() is { } line)
+        using var asked = new BlockingCollection<string>();
+        _ = Task.Run(() => Listen(lines, asked));
+        foreach (var line in asked.GetConsumingEnumerable())
         {
             answers.WriteLine(worker.Answer(line.Split(' ')));
             answers.Flush();
         }
+    }
+
+    // Whoever asks may be gone while a test does not come to an end.
+    private static void Listen(TextReader lines, BlockingCollection<string> asked)
+    {
+        while (lines.ReadLine() is { } line)
+        {
+            asked.Add(line);
+        }
+
+        Environment.Exit(0);
     }
 
     private string Answer(string[] asked) => asked switch
