@@ -37,6 +37,22 @@ public class QuantityTextTests
     [InlineData("1.5h", 5400)]
     public void Times(string text, double seconds) => Assert.Equal(seconds, QuantityText.Duration(text, "the time").Seconds, seconds * 1e-12);
 
+    // The international mile is 1609.344 m, the knot a nautical mile of 1852 m an hour (SI brochure, table 8; from memory).
+    [Theory]
+    [InlineData("2.5 m/s", 2.5)]
+    [InlineData("36 km/h", 10)]
+    [InlineData("100 mph", 44.704)]
+    [InlineData("36 kn", 18.52)]
+    public void Speeds(string text, double metresPerSecond)
+        => Assert.Equal(metresPerSecond, QuantityText.MotionSpeed(text, "the speed").MetresPerSecond, metresPerSecond * 1e-12);
+
+    [Theory]
+    [InlineData("/4 in")]
+    [InlineData("1/ in")]
+    [InlineData("1/x in")]
+    [InlineData("1/0 in")]
+    public void A_broken_fraction_is_refused(string text) => Assert.Throws<RefusalException>(() => QuantityText.Length(text, "the length"));
+
     [Theory]
     [InlineData("12 deg", 12)]
     [InlineData("-3.5°", -3.5)]

@@ -43,4 +43,26 @@ public class SymmetricMatrixTests
         Assert.NotNull(SymmetricMatrix.Factor(new[,] { { 1, 1 }, { 1, 1.01 } }, 0.005));
         Assert.NotNull(SymmetricMatrix.Factor(new[,] { { 1, 1 }, { 1, 1.01 } }));
     }
+
+    // On a diagonal matrix all of each element remains, however large the others are.
+    [Fact]
+    public void What_has_to_remain_is_measured_by_its_own_element() => Gen.Int[-6, 6].Array[1, 6].Sample(powers =>
+    {
+        var matrix = new double[powers.Length, powers.Length];
+        for (var i = 0; i < powers.Length; i++)
+        {
+            matrix[i, i] = Math.Pow(10, powers[i]);
+        }
+
+        Assert.NotNull(SymmetricMatrix.Factor(matrix, 0.5));
+        Assert.Null(SymmetricMatrix.Factor(matrix, 1.5));
+    });
+
+    [Fact]
+    public void Of_nothing_there_is_nothing()
+    {
+        var none = SymmetricMatrix.Factor(new double[0, 0]);
+        Assert.NotNull(none);
+        Assert.Empty(SymmetricMatrix.Inverse(none));
+    }
 }
