@@ -27,7 +27,7 @@ internal sealed record OutingReport
 
     public required int Sheets { get; init; }
 
-    /// <summary>Sheets that get sun, on the average.</summary>
+    /// <summary>Sheets that get sun, on average.</summary>
     public required double SheetsHopedFor { get; init; }
 
     public required IReadOnlyList<string> Packing { get; init; }

@@ -130,7 +130,7 @@ internal static class OutingVerb
         if (day.Plan is { } plan)
         {
             page.Line();
-            page.Line(string.Create(culture, $"Schedule: {plan.Sheets} sheets, {plan.SheetsHopedFor:0.0} of them in sun on the average"));
+            page.Line(string.Create(culture, $"Schedule: {plan.Sheets} sheets, {plan.SheetsHopedFor:0.0} of them in sun on average"));
             page.Table(
                 ["", "from", "to", ""],
                 plan.Steps.Select(step => (IReadOnlyList<string>)

@@ -2,7 +2,7 @@ using Foramen.Engine.Quantities;
 
 namespace Foramen.Engine.Bath;
 
-/// <summary>What one sheet means to a bottle, on the average of its life or as planned: the sheet, the loss, the fresh developer after it.</summary>
+/// <summary>What one sheet means to a bottle, on average of its life or as planned: the sheet, the loss, the fresh developer after it.</summary>
 /// <param name="Area">Of a sheet.</param>
 /// <param name="MeanDensity">Above the paper's white.</param>
 /// <param name="Lost">At the transfer.</param>

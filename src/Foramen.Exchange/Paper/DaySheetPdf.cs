@@ -216,7 +216,7 @@ public static class DaySheetPdf
             y += StepMillimetres;
         }
 
-        page.Text(Left, y + 1, FormattableString.Invariant($"{plan.Sheets} sheets, {plan.SheetsHopedFor:0.0} of them in sun on the average"), 8, grey: 0.3);
+        page.Text(Left, y + 1, FormattableString.Invariant($"{plan.Sheets} sheets, {plan.SheetsHopedFor:0.0} of them in sun on average"), 8, grey: 0.3);
         if (plan.LeftOut.Count > 0)
         {
             page.Text(Left, y + 5, Fitted("no room for: " + string.Join(", ", plan.LeftOut), 90, 8), 8, grey: 0.3);

@@ -36,7 +36,7 @@ public static partial class Words
         public const string OpenNow = "Open now: sun to the end";
         public const string WaitFor = "Wait for an unbroken sun";
         public const string Gather = "Open now, cover in every cloud";
-        public const string WaitWhy = "Suns and clouds are taken to last as long as today's did on the average, mixed with a first guess of 5 minutes each; each ends as suddenly as it likes. No forecast.";
+        public const string WaitWhy = "Suns and clouds are taken to last as long as today's did on average, mixed with a first guess of 5 minutes each; each ends as suddenly as it likes. No forecast.";
 
         public static string Seen(int suns, int clouds) => string.Create(
             CultureInfo.CurrentCulture, $"Today's tallies saw {suns} {(suns == 1 ? "sun" : "suns")} and {clouds} {(clouds == 1 ? "cloud" : "clouds")} from beginning to end.");
@@ -44,7 +44,7 @@ public static partial class Words
         public static string Mean(double sunSeconds, double cloudSeconds) => $"A sun lasts about {TimeText.Spoken(sunSeconds)}, a cloud about {TimeText.Spoken(cloudSeconds)}.";
 
         public static string Hope(int sheets, double hoped) => string.Create(
-            CultureInfo.CurrentCulture, $"{sheets} {(sheets == 1 ? "sheet" : "sheets")}, {hoped:0.0} of them in sun on the average");
+            CultureInfo.CurrentCulture, $"{sheets} {(sheets == 1 ? "sheet" : "sheets")}, {hoped:0.0} of them in sun on average");
 
         public static string Step(OutingStep step) => step.Kind switch
         {

@@ -12,7 +12,7 @@ internal static class SheetLikelihood
     // No guess is ruled out by one sheet, for the sums are coarse.
     private const double Least = 1e-6;
 
-    // A sheet in thirty-three scatters three times as far: its variance on the average.
+    // A sheet in thirty-three scatters three times as far: its variance on average.
     private const double RareScatter = 1.24;
 
     private static readonly (double At, double Weight)[] OfSheet = Points(9, 0.55);

@@ -34,7 +34,7 @@ public sealed record OutingPlan
     /// <summary>Sheets exposed.</summary>
     public int Sheets => Steps.Count(step => step.Kind == OutingStepKind.Expose);
 
-    /// <summary>Sheets that get sun, on the average.</summary>
+    /// <summary>Sheets that get sun, on average.</summary>
     public double SheetsHopedFor => Steps.Where(step => step.Kind == OutingStepKind.Expose).Sum(step => step.SunOdds.Fraction);
 
     /// <summary>Plans a day.</summary>

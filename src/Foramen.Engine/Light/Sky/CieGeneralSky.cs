@@ -44,7 +44,7 @@ public sealed record CieGeneralSky
     /// <summary>Type 12, the standard's clear sky.</summary>
     public static CieGeneralSky Clear => List[11];
 
-    /// <summary>Type 7, for a partly cloudy or hazy sky on the average.</summary>
+    /// <summary>Type 7, for a partly cloudy or hazy sky on average.</summary>
     public static CieGeneralSky PartlyCloudy => List[6];
 
     /// <summary>Number 16, the traditional overcast sky.</summary>
