@@ -43,6 +43,29 @@ public class DevelopmentTimeTests
         Assert.InRange(answer.Time.Middle.Seconds, answer.Minimum.Seconds, 2 * answer.Minimum.Seconds);
     });
 
+    // Ferguson and Howard's law for both coefficients: what is strongest goes with the shorter time, what is weakest with the longer.
+    [Fact]
+    public void The_bounds_are_those_of_strength_and_of_the_law_together() => Gen.Select(GenWorkingCelsius, GenActivity).Sample((celsius, activity) =>
+    {
+        var time = DevelopmentTime.For(Paper, C(celsius), activity).Time;
+        double[] factors = [.. new[] { Paper.Temperatures.Low, Paper.Temperatures.Middle, Paper.Temperatures.High }.Select(law => Math.Exp((20 - celsius) / 10 * Math.Log(law.Q10)))];
+        Assert.Equal(Paper.Time.Seconds * factors.Order().First() / activity.High, time.Low.Seconds, 1e-6);
+        Assert.Equal(Paper.Time.Seconds * factors.Order().Last() / Math.Max(activity.Low, Paper.ActivityLimit), time.High.Seconds, 1e-6);
+        Assert.Equal(Paper.Time.Seconds * factors[1] / activity.Middle, time.Middle.Seconds, 1e-6);
+    });
+
+    [Theory]
+    [InlineData(0.7, 2.1, 2.2)]
+    [InlineData(0.7, 0.8, 2.1)]
+    [InlineData(0.8, 0.7, 0.9)]
+    [InlineData(0.7, 0.8, 0.75)]
+    [InlineData(-0.1, 0.8, 0.9)]
+    [InlineData(double.NaN, 0.8, 0.9)]
+    [InlineData(0.7, double.NaN, 0.9)]
+    [InlineData(0.7, 0.8, double.NaN)]
+    public void An_activity_that_cannot_be_is_refused(double low, double middle, double high)
+        => Assert.Contains("activity", Assert.Throws<RefusalException>(() => DevelopmentTime.For(Paper, C(20), new(low, middle, high))).Message, StringComparison.Ordinal);
+
     [Theory]
     [InlineData(20, null)]
     [InlineData(18, null)]

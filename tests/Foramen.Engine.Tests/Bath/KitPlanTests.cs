@@ -69,6 +69,84 @@ public class KitPlanTests
         Assert.Contains(plan.Remarks, remark => remark.Contains("bottle of fixer lasts", StringComparison.Ordinal));
     }
 
+    // What each bottle is sure to last for is asked of a bottle; how many that makes, and how the last one ends, is counted here one sheet at a time.
+    [Fact]
+    public void Bottles_are_mixed_one_after_the_other_until_every_sheet_has_had_its_developer() => Gen.Select(Gen.Int[1, 80], Gen.Int[0, 5]).Sample((sheets, spares) =>
+    {
+        var wish = new KitWish { Sheets = sheets, Spares = spares, Size = SheetSize.FromMillimetres(203, 254), TopUpPart = 0 };
+        var plan = KitPlan.For(wish);
+        Assert.Equal(sheets + spares, plan.Paper);
+        var fresh = DeveloperBottle.Fill(wish.Profile, wish.Developer, wish.Covering);
+        var habit = new BottleHabit(Area.FromSides(wish.Size.Width, wish.Size.Height), wish.MeanDensity, wish.Lost, default);
+        var each = SheetsLeft.For(fresh, habit).Sheets.Low;
+        var (bottles, bottle, inThis) = (1, fresh, 0);
+        for (var sheet = 0; sheet < plan.Paper; sheet++)
+        {
+            if (inThis == each)
+            {
+                (bottles, bottle, inThis) = (bottles + 1, fresh, 0);
+            }
+
+            bottle = habit.Next(bottle);
+            inThis++;
+        }
+
+        Assert.Equal(bottles, plan.Liquids[0].Fills);
+        Assert.Equal(bottles * wish.Developer.Millilitres, plan.Liquids[0].Working.Millilitres, 1e-6);
+        Assert.Equal(bottle.Activity, plan.ActivityAtEnd);
+        var said = plan.Remarks.SingleOrDefault(remark => remark.Contains("developer is sure to last", StringComparison.Ordinal));
+        Assert.Equal(bottles > 1 ? $"A bottle of developer is sure to last for {each} sheets only, so it is mixed afresh {bottles - 1} more times." : null, said);
+    });
+
+    [Fact]
+    public void Fixer_is_mixed_as_often_as_its_bottle_is_used_up() => Gen.Int[1, 120].Sample(sheets =>
+    {
+        var wish = new KitWish { Sheets = sheets, Spares = 0, Size = SheetSize.FromMillimetres(203, 254) };
+        var (one, many) = (KitPlan.For(wish), KitPlan.For(wish with { Sheets = sheets + 1 }));
+        var fills = one.Liquids[2].Fills;
+        Assert.Equal(fills * wish.Fixer.Millilitres, one.Liquids[2].Working.Millilitres, 1e-6);
+        Assert.InRange(many.Liquids[2].Fills, fills, fills + 1);
+        if (one.Remarks.SingleOrDefault(remark => remark.Contains("bottle of fixer lasts", StringComparison.Ordinal)) is { } said)
+        {
+            var each = int.Parse(said.Split(' ')[6], System.Globalization.CultureInfo.InvariantCulture);
+            Assert.Equal($"A bottle of fixer lasts for {each} sheets, so it is mixed afresh {fills - 1} more times.", said);
+            Assert.InRange(sheets, (each * (fills - 1)) + 1, each * fills);
+        }
+        else
+        {
+            Assert.Equal(1, fills);
+        }
+    });
+
+    [Fact]
+    public void A_bottle_that_is_renewed_with_every_sheet_is_filled_once_whatever_comes()
+        => Assert.Equal(1, KitPlan.For(new KitWish { Sheets = 1000, Size = FourByFive, TopUpPart = 1, WashChanges = 1 }).Liquids[0].Fills);
+
+    [Fact]
+    public void Water_is_what_all_liquids_take_besides_concentrate()
+        => Assert.Equal(621 + 285 + 240 + 7800, KitPlan.For(new KitWish { Sheets = 10, Size = FourByFive, WashChanges = 4 }).Water.Millilitres, 1e-6);
+
+    [Fact]
+    public void Bottles_too_small_for_one_sheet_are_refused()
+    {
+        var large = new KitWish { Sheets = 1, Size = SheetSize.FromMillimetres(1500, 1500), Covering = Ml(10), Developer = Ml(10), TopUpPart = 0 };
+        Assert.Equal(
+            "The fixer bottle is too small for even one such sheet; bring a larger one.",
+            Assert.Throws<RefusalException>(() => KitPlan.For(large with { Developer = Ml(20_000), Fixer = Ml(10) })).Message);
+        Assert.Equal(
+            "The developer bottle is too small for even one such sheet; bring a larger one.",
+            Assert.Throws<RefusalException>(() => KitPlan.For(large with { Lost = Ml(11) })).Message);
+    }
+
+    [Fact]
+    public void As_many_washes_as_are_needed_need_no_word()
+    {
+        var wish = new KitWish { Sheets = 2, Size = FourByFive };
+        var needed = KitPlan.For(wish).Wash.Changes;
+        Assert.Empty(KitPlan.For(wish with { WashChanges = needed }).Remarks);
+        Assert.Single(KitPlan.For(wish with { WashChanges = needed - 1 }).Remarks);
+    }
+
     [Fact]
     public void Too_few_washes_are_said()
         => Assert.Contains("wash again at home", Assert.Single(KitPlan.For(new KitWish { Sheets = 2, Size = FourByFive, WashChanges = 1 }).Remarks), StringComparison.Ordinal);

@@ -15,7 +15,7 @@ public sealed class HoleMeterTests
     public void Twenty_pixels_across_is_measured_within_one_percent_under_noise_and_blur()
     {
         var worst = 0.0;
-        for (var seed = 0; seed < 200; seed++)
+        for (var seed = 0; seed < Samples.Of(200); seed++)
         {
             var chance = new Random(seed);
             var hole = new RenderedHole
@@ -36,7 +36,7 @@ public sealed class HoleMeterTests
     [Fact]
     public void An_ellipse_twenty_pixels_wide_gives_its_area_and_its_axes()
     {
-        for (var seed = 0; seed < 100; seed++)
+        for (var seed = 0; seed < Samples.Of(100); seed++)
         {
             var chance = new Random(seed);
             var ratio = 0.8 + (0.2 * chance.NextDouble());
@@ -52,8 +52,8 @@ public sealed class HoleMeterTests
     {
         // Of normal errors 95 % lie within 1.96 standard deviations.
         var inside = 0;
-        const int Trials = 200;
-        for (var seed = 0; seed < Trials; seed++)
+        var trials = Samples.Of(200);
+        for (var seed = 0; seed < trials; seed++)
         {
             var chance = new Random(seed + 1000);
             var hole = new RenderedHole { X = 44 + (8 * chance.NextDouble()), Y = 48, LongAxis = 12, ShortAxis = 12, Noise = 0.02, Seed = seed };
@@ -61,7 +61,7 @@ public sealed class HoleMeterTests
             inside += Math.Abs(measured.DiameterPixels - 24) < 1.96 * measured.RelativeSd * measured.DiameterPixels ? 1 : 0;
         }
 
-        Assert.InRange(inside / (double)Trials, 0.88, 1);
+        Assert.InRange(inside / (double)trials, 0.88, 1);
     }
 
     [Fact]
