@@ -76,7 +76,7 @@ internal sealed class OrthogonalFactors
                 sum -= matrix[(i * count) + j] * step[j];
             }
 
-            step[i] = diagonal[i] == 0 ? 0 : sum / diagonal[i];
+            step[i] = sum / diagonal[i];
         }
 
         for (var i = 0; i < count; i++)
@@ -134,11 +134,6 @@ internal sealed class OrthogonalFactors
 
         var length = Math.Sqrt(sum);
         var head = matrix[(column * count) + column];
-        if (length == 0)
-        {
-            return;
-        }
-
         var sign = head > 0 ? 1 : -1;
         diagonal[column] = -sign * length;
         matrix[(column * count) + column] = head + (sign * length);

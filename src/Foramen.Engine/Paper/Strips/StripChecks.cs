@@ -27,9 +27,7 @@ internal static class StripChecks
         }
 
         var meanX = lit.Average(row => row.LgExposure);
-        var meanD = lit.Average(row => row.Density);
-        var together = lit.Sum(row => (row.LgExposure - meanX) * (row.Density - meanD));
-        var darkens = together > 0;
+        var darkens = lit.Sum(row => (row.LgExposure - meanX) * row.Density) > 0;
         if (lit.Max(row => row.Density) - lit.Min(row => row.Density) > 2 * NoChange && darkens != (kind == PaperKind.NegativeWorking))
         {
             throw new RefusalException(
