@@ -8,6 +8,7 @@ internal static class StripIndex
 {
     private static readonly ExposureIndex AnyIndex = ExposureIndex.Found(1, Duration.FromSeconds(1), LightColour.Lamp, MeterConstants.Usual);
 
+    /// <summary>The index by the first strip of a fit.</summary>
     public static IndexEstimate Of(StripPosterior posterior, Strip strip, PaperSensitivity sensitivity, double quantile)
     {
         var time = TimeOfMidTone(posterior, strip, sensitivity);
@@ -26,7 +27,7 @@ internal static class StripIndex
 
     private static Duration TimeOfMidTone(StripPosterior posterior, Strip strip, PaperSensitivity sensitivity)
     {
-        var lgLight = StripRows.LgLight(strip, sensitivity);
+        var lgLight = StripRows.LgLight(strip, sensitivity) + posterior.Free[StripParameters.FirstLight];
         var wanted = LgMidTone(posterior.Shape);
         var (low, high) = (-3.0, Math.Log10(86_400));
         for (var i = 0; i < 50; i++)

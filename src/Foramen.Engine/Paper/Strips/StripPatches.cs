@@ -30,7 +30,7 @@ internal static class StripPatches
     private static FittedPatch At(StripPosterior posterior, int index, Duration time)
     {
         var row = posterior.Rows.Patches[index];
-        var x = row.LgExposure + (posterior.Free[StripParameters.Failure] * row.FailureLoad);
+        var x = row.LgExposure + (posterior.Free[StripParameters.Failure] * row.FailureLoad) + posterior.Free[StripParameters.FirstLight + row.Strip];
         return new FittedPatch(
             row.Strip,
             time,
