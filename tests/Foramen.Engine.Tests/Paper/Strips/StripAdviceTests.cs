@@ -1,6 +1,5 @@
 using Foramen.Engine.Light;
 using Foramen.Engine.Paper;
-using Foramen.Engine.Quantities;
 using MathNet.Numerics.LinearAlgebra;
 using static Foramen.Engine.Tests.Paper.PaperExamples;
 using static Foramen.Engine.Tests.Paper.Strips.StripExamples;

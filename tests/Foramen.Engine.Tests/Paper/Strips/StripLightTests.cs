@@ -1,7 +1,6 @@
 using CsCheck;
 using Foramen.Engine.Light;
 using Foramen.Engine.Paper;
-using Foramen.Engine.Quantities;
 using static Foramen.Engine.Tests.Paper.PaperExamples;
 using static Foramen.Engine.Tests.Paper.Strips.StripExamples;
 
