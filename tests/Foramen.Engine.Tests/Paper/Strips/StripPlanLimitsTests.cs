@@ -31,10 +31,10 @@ public class StripPlanLimitsTests
 
     // Independent edges of 0.15 s: one opening has two of them, four openings eight; under steady light every patch has two.
     [Theory]
-    [InlineData(StripWay.HoleAsShutter, 0.212132, 0.3, 0.367423, 0.424264)]
-    [InlineData(StripWay.Covering, 0.212132, 0.212132, 0.212132, 0.212132)]
-    [InlineData(StripWay.Uncovering, 0.212132, 0.212132, 0.212132, 0.212132)]
-    public void Every_opening_of_the_hole_adds_two_uncertain_edges(StripWay way, params double[] spreads)
+    [InlineData(StripWay.HoleAsShutter, new[] { 0.212132, 0.3, 0.367423, 0.424264 })]
+    [InlineData(StripWay.Covering, new[] { 0.212132, 0.212132, 0.212132, 0.212132 })]
+    [InlineData(StripWay.Uncovering, new[] { 0.212132, 0.212132, 0.212132, 0.212132 })]
+    public void Every_opening_of_the_hole_adds_two_uncertain_edges(StripWay way, double[] spreads)
     {
         var plan = StripPlan.Create(S(8), Stops.FromValue(1), 4, way);
         Assert.Equal([1, 2, 3, 4], plan.Steps.Select(step => step.Number));
