@@ -37,6 +37,46 @@ public class WashingLawTests
         .Sample((fibre, area, walls, filling, celsius) =>
             WashPlan.For(fibre ? SheetBase.Fibre : SheetBase.Coated, Cm2(area), Ml(walls), Ml(filling), C(celsius)).LeftGramsPerSquareMetre <= WashPlan.FilmTarget);
 
+    private static WashPlan Plan(SheetBase sheetBase, double celsius, double walls = 8) => WashPlan.For(sheetBase, Cm2(129), Ml(walls), Ml(250), C(celsius));
+
+    // What the cold slows is made up by standing longer, so that as much is left; warmth shortens nothing.
+    [Fact]
+    public void Cold_water_asks_for_time_and_for_nothing_else() => Gen.Select(Gen.Bool, Gen.Double[1, 35], Gen.Double[1, 30]).Sample((fibre, celsius, walls) =>
+    {
+        var kind = fibre ? SheetBase.Fibre : SheetBase.Coated;
+        var (plan, usual) = (Plan(kind, celsius, walls), Plan(kind, 20, walls));
+        Assert.Equal(Math.Max(1, Math.Exp((20 - celsius) / 10 * Math.Log(2))), plan.EachChange.Seconds / usual.EachChange.Seconds, 1e-9);
+        Assert.Equal(usual.Changes, plan.Changes);
+        Assert.Equal(usual.LeftGramsPerSquareMetre, plan.LeftGramsPerSquareMetre, 1e-12);
+    });
+
+    // exp(−3) = 0.05: of fibre what the water takes has come out but for a twentieth; of the thin coating all of it long before the twenty seconds a hand needs.
+    [Fact]
+    public void A_change_stands_until_nearly_all_has_come_out()
+    {
+        Assert.InRange(WashingOut.Fibre.Left(Plan(SheetBase.Fibre, 20).EachChange), 0.03, 0.05);
+        Assert.Equal(20, Plan(SheetBase.Coated, 20).EachChange.Seconds);
+        Assert.True(WashingOut.Coated.Left(S(20)) < 0.05);
+    }
+
+    // What is left does not depend on how large the sheet is, if walls and water grow with it.
+    [Fact]
+    public void A_sheet_of_any_size_is_washed_alike() => Gen.Select(Gen.Bool, Gen.Double[0.1, 10]).Sample((fibre, times) =>
+    {
+        var kind = fibre ? SheetBase.Fibre : SheetBase.Coated;
+        var (one, other) = (WashPlan.For(kind, Cm2(129), Ml(8), Ml(250), C(20)), WashPlan.For(kind, Cm2(129 * times), Ml(8 * times), Ml(250 * times), C(20)));
+        Assert.Equal(one.LeftGramsPerSquareMetre, other.LeftGramsPerSquareMetre, 1e-9);
+        Assert.Equal(one.Changes, other.Changes);
+    });
+
+    // Fibre soaks fixer up, a coated base does not (common practice, no source).
+    [Fact]
+    public void Fibre_takes_more_washing() => Gen.Select(Gen.Double[1, 30], Gen.Double[1, 35]).Sample((walls, celsius) =>
+    {
+        var (fibre, coated) = (Plan(SheetBase.Fibre, celsius, walls), Plan(SheetBase.Coated, celsius, walls));
+        Assert.True(fibre.Changes > coated.Changes && fibre.EachChange > coated.EachChange);
+    });
+
     [Fact]
     public void Absurd_washes_are_refused()
     {
