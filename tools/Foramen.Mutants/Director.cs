@@ -18,6 +18,10 @@ internal sealed class Director(string changed, MutantReport report)
     // Only tests whose names hold one of these; all, where it is empty.
     private static readonly string[] Wanted = (Environment.GetEnvironmentVariable("MUTATION_TESTS") ?? "").Split(',', StringSplitOptions.RemoveEmptyEntries);
 
+    // Tests that take longer are not asked; all are, where nothing is said.
+    private static readonly double LongestSeconds =
+        double.TryParse(Environment.GetEnvironmentVariable("MUTATION_LONGEST"), NumberStyles.Float, CultureInfo.InvariantCulture, out var seconds) && seconds > 0 ? seconds : double.PositiveInfinity;
+
     /// <param name="again">Only those that no test noticed last time.</param>
     /// <exception cref="InvalidOperationException">A test does not pass with no mutant on.</exception>
     public async Task Ask(bool again)
@@ -35,6 +39,7 @@ internal sealed class Director(string changed, MutantReport report)
         var names = await worker.List(LongPatience).ConfigureAwait(false);
         var encounters = new Encounters(Numbers(await worker.Ask("make", LongPatience).ConfigureAwait(false) ?? ""));
         var wanted = Enumerable.Range(0, names.Count).Where(test => Wanted.Length == 0 || Array.Exists(Wanted, word => names[test].Contains(word, StringComparison.Ordinal))).ToList();
+        var asked = 0;
         foreach (var test in wanted)
         {
             var answer = await worker.Ask($"meet {test}", LongPatience).ConfigureAwait(false);
@@ -43,10 +48,15 @@ internal sealed class Director(string changed, MutantReport report)
                 throw new InvalidOperationException($"{names[test]} does not pass with no mutant on; mend it first.");
             }
 
-            encounters.Add(test, TimeSpan.FromMilliseconds(long.Parse(time, CultureInfo.InvariantCulture)), Numbers(met));
+            var took = TimeSpan.FromMilliseconds(long.Parse(time, CultureInfo.InvariantCulture));
+            if (took.TotalSeconds <= LongestSeconds)
+            {
+                encounters.Add(test, took, Numbers(met));
+                asked++;
+            }
         }
 
-        await Console.Error.WriteLineAsync($"{wanted.Count} tests pass with no mutant on.").ConfigureAwait(false);
+        await Console.Error.WriteLineAsync($"{wanted.Count} tests pass with no mutant on, {asked} of them are asked.").ConfigureAwait(false);
         return encounters;
     }
 
