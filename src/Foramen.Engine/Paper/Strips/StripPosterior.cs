@@ -108,32 +108,16 @@ internal sealed class StripPosterior
         return gradient;
     }
 
-    // The middle is where the readings cross half-way; with three steepnesses around the prior's, one start lies in the right valley.
+    // The middle is where a reading comes nearest to half-way; with three steepnesses around the prior's, one start lies in the right valley.
     private static IEnumerable<double[]> Starts(PaperKind kind, StripRows rows, StripPrior prior)
     {
-        var lit = rows.Patches.Where(row => double.IsFinite(row.LgExposure)).OrderBy(row => row.LgExposure).ToList();
         var (min, max) = rows.Patches.Count > 0 ? (rows.Patches.Min(row => row.Density), rows.Patches.Max(row => row.Density)) : (0, 0);
         var (low, net) = max - min > 0.6
             ? (Math.Clamp(min, 0.02, 0.3), max - min)
             : (Math.Exp(prior.LnMinimumDensity.Mean), Math.Exp(prior.LnNetDensity.Mean));
-        var middles = new List<double>();
-        var half = low + (net / 2);
-        for (var i = 1; i < lit.Count; i++)
-        {
-            if ((lit[i - 1].Density < half) != (lit[i].Density < half))
-            {
-                middles.Add((lit[i - 1].LgExposure + lit[i].LgExposure) / 2);
-            }
-        }
-
-        if (middles.Count == 0)
-        {
-            var dark = lit.Count > 0 && lit[^1].Density > half;
-            middles.Add(lit.Count == 0 ? Seen(rows, prior) : dark == (kind == PaperKind.NegativeWorking) ? lit[0].LgExposure : lit[^1].LgExposure);
-        }
-
-        return from middle in middles.Take(3)
-               from steepness in SteepnessesToTry
+        var lit = rows.Patches.Where(row => double.IsFinite(row.LgExposure)).ToList();
+        var middle = lit.Count == 0 ? Seen(rows, prior) : lit.MinBy(row => Math.Abs(row.Density - low - (net / 2))).LgExposure;
+        return from steepness in SteepnessesToTry
                select StripParameters.Free(
                    new CurveShape(kind, low, Math.Clamp(net, 0.4, 3), steepness * Math.Exp(prior.LnSteepness.Mean), middle, 1), rows.LightSpreads.Length);
     }

@@ -62,6 +62,14 @@ public class StripComplaintTests
     public void A_strip_that_lies_beside_the_mid_tone(double lux, double first, string why)
         => Refused(why, PaperKind.NegativeWorking, Of(Negative, lux, first, 0.5, 6));
 
+    // 0.1 lx for 28.5 s are just over 2 lx s.
+    [Fact]
+    public void A_strip_that_ends_at_the_mid_tone_is_enough()
+    {
+        var speed = Fit(PaperKind.NegativeWorking, Of(Negative, 0.1, 28.5 / Math.Pow(2, 2.5), 0.5, 6)).Speed!.Value;
+        Assert.InRange(500, speed.Low, speed.High);
+    }
+
     [Fact]
     public void Readings_that_nobody_can_rely_on_leave_the_speed_open()
         => Refused("leave the speed open by ±", PaperKind.NegativeWorking, Of(Negative, 0.1, 10, 1.5, 3, spread: 0.5));

@@ -42,6 +42,7 @@ public class StripLightTests
             // A quarter of the colours' difference is doubt of the speed; squares of standard deviations add, and t is the same for both.
             var quantile = Math.Log10(one.Index.Index.High / one.Index.Index.Value) / (one.Index.Spread.Value * Math.Log10(2));
             double Sd(Estimate estimate) => Math.Log10(estimate.High / estimate.Value) / quantile;
+            Assert.InRange(Sd(one.Speed.Value), 0.1 * Math.Log10(2), 0.1);
             Assert.Equal(
                 Math.Sqrt((Sd(one.Speed.Value) * Sd(one.Speed.Value)) + Math.Pow(0.25 * Math.Log10(factor), 2)), Sd(other.Speed.Value), 1e-3 * Sd(other.Speed.Value));
 

@@ -81,6 +81,23 @@ public class StripPosteriorTests
         }
     }
 
+    // A patch of the end that was read as half-way lies nearest to the middle of the scale, but not of the curve.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(10)]
+    [InlineData(11)]
+    public void A_gross_misreading_at_an_end_does_not_lead_the_search_astray(int misread)
+    {
+        foreach (var (kind, curve) in new[] { (PaperKind.NegativeWorking, Negative), (PaperKind.DirectPositive, Positive) })
+        {
+            var strip = Of(curve, 0.1, 4, 0.5, 11);
+            var middle = D(curve.MinimumDensity.Value + (curve.NetDensity / 2));
+            var wrong = strip with { Patches = [.. strip.Patches.Select((patch, i) => i == misread ? StripPatch.Exposed(patch.Time, middle, 0.02) : patch)] };
+            Assert.Equal(Posterior(kind, Open, strip).Free[StripParameters.Middle], Posterior(kind, Open, wrong).Free[StripParameters.Middle], 0.05);
+        }
+    }
+
     // From light to dark a negative is a positive seen from the other end of the scale: the mirrored readings have the mirrored curve.
     [Fact]
     public void A_mirrored_strip_has_the_mirrored_curve() => Gen.Double[-0.03, 0.03].Array[11].Sample(
