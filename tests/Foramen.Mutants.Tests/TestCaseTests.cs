@@ -23,12 +23,17 @@ public class TestCaseTests
     public void Rows_written_beside_it_are_called(int number, double same = 3) => Assert.Equal(number, same);
 
     [Theory]
+    [InlineData(200, 'C')]
+    public void Numbers_take_the_type_of_their_parameter(byte number, int letter) => Assert.Equal((200, 67), (number, letter));
+
+    [Theory]
     [MemberData(nameof(Rows))]
     public void Rows_of_a_member_are_called(int number, string word) => Assert.Equal(word, number == 1 ? "one" : "two");
 
     [Theory]
     [InlineData(nameof(Rows_written_beside_it_are_called))]
     [InlineData(nameof(Rows_of_a_member_are_called))]
+    [InlineData(nameof(Numbers_take_the_type_of_their_parameter))]
     public void Each_row_passes_by_reflection_as_it_does_by_the_library(string method)
         => Assert.All(TestCase.Of(typeof(TestCaseTests).Assembly).Where(test => test.Method.Name == method), test => Assert.True(test.Passes(), test.Name));
 

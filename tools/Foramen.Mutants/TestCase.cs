@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Reflection;
 using Xunit;
 using Xunit.Sdk;
@@ -91,6 +92,10 @@ internal sealed record TestCase(string Name, MethodInfo Method, object?[] Argume
         return data.GetData(method, new DisposalTracker()).AsTask().GetAwaiter().GetResult();
     }
 
+    // As the library does: left-out arguments by their defaults, numbers in the parameter's own type.
     private static object?[] Complete(MethodInfo method, object?[] arguments) =>
-        [.. arguments, .. Enumerable.Repeat<object?>(Type.Missing, method.GetParameters().Length - arguments.Length)];
+        [.. method.GetParameters().Select((parameter, index) => index < arguments.Length ? Fitting(arguments[index], parameter.ParameterType) : Type.Missing)];
+
+    private static object? Fitting(object? argument, Type type) =>
+        argument is IConvertible number and not Enum && type.IsPrimitive ? Convert.ChangeType(number, type, CultureInfo.InvariantCulture) : argument;
 }

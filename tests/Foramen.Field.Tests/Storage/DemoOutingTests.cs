@@ -1,4 +1,7 @@
 using System.Text;
+using Bunit;
+using Foramen.Field.Outings;
+using Foramen.Field.Shell;
 using Foramen.Field.Storage;
 using Foramen.Field.Tests.TestKit;
 using Foramen.Journal.Bodies;
@@ -47,6 +50,24 @@ public sealed class DemoOutingTests : IDisposable
 
         Assert.Equal(1, fetchedAtChange);
         Assert.Equal(($"demo/photographs/{hash}", hash), Assert.Single(field.Pictures.Fetched));
+    }
+
+    [Fact]
+    public async Task A_page_that_was_opened_before_it_came_is_made_anew()
+    {
+        using var other = new FieldContext();
+        await other.PlannedSheetAsync(600);
+        field.Platform.Demo = Encoding.UTF8.GetString(JournalFile.Write(other.Session.Ledger.Entries));
+        var shell = field.Render<MainLayout>(p => p.Add(layout => layout.Body, body =>
+        {
+            body.OpenComponent<DayPlanPage>(0);
+            body.CloseComponent();
+        }));
+        Assert.Equal("2", shell.Find("#wait-needs").GetAttribute("value"));
+
+        await DemoOuting.TakeInAsync(field.Session, field.Platform, field.Pictures);
+
+        shell.WaitForAssertion(() => Assert.Equal("10", shell.Find("#wait-needs").GetAttribute("value")));
     }
 
     [Fact]

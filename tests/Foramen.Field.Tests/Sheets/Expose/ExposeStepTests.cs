@@ -1,6 +1,8 @@
 using Bunit;
+using Foramen.Field.Components;
 using Foramen.Field.Device;
 using Foramen.Field.Sheets;
+using Foramen.Field.Sheets.Expose;
 using Foramen.Field.Tests.TestKit;
 
 namespace Foramen.Field.Tests.Sheets.Expose;
@@ -38,6 +40,21 @@ public sealed class ExposeStepTests : IDisposable
     }
 
     [Fact]
+    public async Task From_second_to_second_only_the_face_is_drawn_and_at_the_end_the_page()
+    {
+        var page = await ShowAsync(60);
+        await page.Find(".thumb button").ClickAsync(new());
+        var action = page.FindComponent<PrimaryAction>();
+        var drawn = action.RenderCount;
+        field.Time.Advance(TimeSpan.FromSeconds(3.01));
+        page.WaitForAssertion(() => Assert.Equal("0:57", page.Find("[role=timer]").TextContent));
+        Assert.Equal(drawn, action.RenderCount);
+        field.Time.Advance(TimeSpan.FromSeconds(58));
+        page.WaitForAssertion(() => Assert.Contains("Close the hole now", page.Find(".thumb button").TextContent, StringComparison.Ordinal));
+        Assert.True(action.RenderCount > drawn);
+    }
+
+    [Fact]
     public async Task The_end_asks_to_close_the_hole_and_counts_what_is_over()
     {
         var page = await ShowAsync(60);
@@ -56,7 +73,7 @@ public sealed class ExposeStepTests : IDisposable
     public async Task Coming_back_to_an_open_hole_asks_what_the_light_did()
     {
         var sheet = await field.PlannedSheetAsync(200);
-        await new Foramen.Field.Sheets.Expose.ExposeState(sheet).OpenAsync(Journal.Bodies.LightWord.Sun);
+        await new ExposeState(sheet).OpenAsync(Journal.Bodies.LightWord.Sun);
         field.Time.Advance(TimeSpan.FromSeconds(60));
         var page = Render(sheet);
         Assert.Contains("What did the light do meanwhile?", page.Markup, StringComparison.Ordinal);
