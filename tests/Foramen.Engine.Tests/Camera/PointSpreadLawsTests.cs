@@ -29,7 +29,7 @@ public sealed class PointSpreadLawsTests
         Assert.Equal(times * times, one.DensityAt(0) / other.DensityAt(0), 1e-4);
         Assert.Equal(one.ContrastAt(2), other.ContrastAt(2 / times), 1e-6);
         Assert.Equal(times, one.LinePairsPerMillimetreAt(0.3) / other.LinePairsPerMillimetreAt(0.3), 1e-4);
-    }, iter: Samples.Of(25));
+    }, iter: Samples.Of(15));
 
     // What colours do adds up, each by its part of the picture.
     [Fact]
@@ -91,7 +91,7 @@ public sealed class PointSpreadLawsTests
         {
             Assert.True(spot.ContrastAt(share * finest) >= 0.2 - 1e-6);
         }
-    }, iter: Samples.Of(25));
+    }, iter: Samples.Of(15));
 
     // The far rings: of a round hole's light 1 − energy within r falls as 1/r (Born and Wolf 8.5 by the asymptotes of J0 and J1), so the diameter that holds all but a
     // thousandth is twice as wide as that of all but two.

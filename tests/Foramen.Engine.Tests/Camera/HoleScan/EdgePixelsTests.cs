@@ -27,7 +27,7 @@ public sealed class EdgePixelsTests
             Assert.Equal(expected, pixels.All.Select(pixel => (pixel.X, pixel.Y)));
             Assert.All(pixels.All, pixel => Assert.Equal(scan.LightAt((int)pixel.X, (int)pixel.Y), pixel.Light));
             Assert.Equal(expected.Count(place => scan.Row((int)place.Item2)[(int)place.Item1] is 0 or 255) / (double)Math.Max(1, expected.Count), pixels.ClippedPart, 1e-12);
-        }, iter: Samples.Of(50));
+        }, iter: Samples.Of(25));
 
     // Half across 400 pixels the band is 40 to either side: 2π·400·80 = 201 000 pixels, of which one in four, and then of those 50 000 none is out of the lattice.
     [Fact]
