@@ -47,9 +47,9 @@ public sealed class HoleFinderTests
     [InlineData(123, false)]
     [InlineData(76, true)]
     [InlineData(77, false)]
-    public void What_hardly_differs_is_no_hole(byte code, bool found)
+    public void What_hardly_differs_is_no_hole(int code, bool found)
     {
-        var scan = Scan(100, (100, 100, 20, code));
+        var scan = Scan(100, (100, 100, 20, (byte)code));
         if (found)
         {
             Assert.Equal(40, HoleFinder.Find(scan).Hole.Diameter, 0.5);
@@ -64,9 +64,9 @@ public sealed class HoleFinderTests
     [Theory]
     [InlineData(110)]
     [InlineData(70)]
-    public void A_glint_does_not_hide_a_dim_hole(byte code)
+    public void A_glint_does_not_hide_a_dim_hole(int code)
     {
-        var found = HoleFinder.Find(Scan(20, (100, 100, 20, code), (30, 30, 2.5, 255)));
+        var found = HoleFinder.Find(Scan(20, (100, 100, 20, (byte)code), (30, 30, 2.5, 255)));
         Assert.Equal(40, found.Hole.Diameter, 0.5);
         Assert.Equal(0, found.Others); // five pixels are too few for dust that counts
     }
