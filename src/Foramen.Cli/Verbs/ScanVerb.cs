@@ -137,7 +137,7 @@ internal static class ScanVerb
 
     private static IEnumerable<string> Doubts(PrintComparison comparison, ReflectanceScale scale)
     {
-        if (scale.Patches == 1)
+        if (scale.Densities == 1)
         {
             yield return "Only one density is known, so flare is not corrected and deep blacks read too light; name a dark patch too.";
         }

@@ -11,7 +11,7 @@ internal sealed class DensityPlane(int width, int height, float[] values)
 
     public ReadOnlySpan<float> Row(int row) => values.AsSpan(row * Width, Width);
 
-    /// <summary>Means of what is known over the cells of a coarser grid.</summary>
+    /// <summary>Means of what is known over the cells of a coarser grid; a pixel counts where its middle lies, so that the picture stays in its place.</summary>
     public DensityPlane Reduced(int columns, int rows)
     {
         var (sums, counts) = (new double[columns * rows], new int[columns * rows]);
@@ -22,7 +22,7 @@ internal sealed class DensityPlane(int width, int height, float[] values)
                 var value = At(column, row);
                 if (!float.IsNaN(value))
                 {
-                    var cell = (row * rows / Height * columns) + (column * columns / Width);
+                    var cell = (((2 * row) + 1) * rows / (2 * Height) * columns) + (((2 * column) + 1) * columns / (2 * Width));
                     sums[cell] += value;
                     counts[cell]++;
                 }

@@ -90,7 +90,7 @@ public sealed class PrintComparison
     public Density? DensityAround(SheetPoint picture, Length around) => Print.DensityAround(
         ((picture.XMillimetres + RightMillimetres) / MillimetresPerPixel) + ((Print.Width - 1) / 2.0),
         ((Print.Height - 1) / 2.0) - ((picture.YMillimetres + UpMillimetres) / MillimetresPerPixel),
-        Math.Max(0.75, around.Millimetres / MillimetresPerPixel));
+        Math.Clamp(around.Millimetres / MillimetresPerPixel, 0.75, ScannedPrint.FarthestAround));
 
     /// <summary>What came of a tone where it came to lie; null where that is beside the sheet, or where the tone has no place in the photograph.</summary>
     /// <param name="tone">The tone.</param>

@@ -4,26 +4,27 @@ namespace Foramen.Engine.Print;
 
 /// <summary>
 /// From light on a scan to reflectance: light = a + b·R, with a the flare that lies over everything. Patches of known density give both, by least squares of their
-/// light (each in proportion to itself); a single one gives b, with a taken as nothing, and then deep blacks read too light.
+/// light (each in proportion to itself); a single one, or several of one density, give b, with a taken as nothing, and then deep blacks read too light.
 /// </summary>
 public sealed class ReflectanceScale
 {
     private readonly double flare;
     private readonly double gain;
 
-    private ReflectanceScale(double flare, double gain, int patches) => (this.flare, this.gain, Patches) = (flare, gain, patches);
+    private ReflectanceScale(double flare, double gain, int densities) => (this.flare, this.gain, Densities) = (flare, gain, densities);
 
-    /// <summary>How many known patches it stands on.</summary>
-    public int Patches { get; }
+    /// <summary>How many known densities it stands on; patches of the same density count as one.</summary>
+    public int Densities { get; }
 
     /// <summary>The scale through patches of known density.</summary>
     /// <exception cref="RefusalException">None, or their light does not follow their densities.</exception>
     public static ReflectanceScale Through(IReadOnlyList<(double Light, Density Density)> known)
     {
         Guard.Within(known.Count, 1, 100, "the number of known patches");
-        if (known.Count == 1)
+        var densities = known.Select(one => one.Density).Distinct().Count();
+        if (densities == 1)
         {
-            return new ReflectanceScale(0, known[0].Light / Math.Pow(10, -known[0].Density.Value), 1);
+            return new ReflectanceScale(0, known.Average(one => one.Light) / Math.Pow(10, -known[0].Density.Value), 1);
         }
 
         // Weighted normal equations of two unknowns.
@@ -38,7 +39,7 @@ public sealed class ReflectanceScale
         var gain = determinant > 0 ? ((w * wrv) - (wr * wv)) / determinant : 0;
         var flare = (wv - (gain * wr)) / w;
         return gain > 0.05 && flare > -0.05
-            ? new ReflectanceScale(flare, gain, known.Count)
+            ? new ReflectanceScale(flare, gain, densities)
             : throw new RefusalException("The known patches do not get darker with their density, so they are not where they were said to be, or the scan was corrected by its software.");
     }
 

@@ -12,6 +12,9 @@ public sealed class ScannedPrint
     /// <summary>Density beyond which a scan is not to be trusted.</summary>
     public const double TrustedDensity = 1.7;
 
+    /// <summary>Farthest around a place that is read, pixels.</summary>
+    internal const double FarthestAround = 100;
+
     private const int RowsInBand = 32;
     private const double Darkest = 1e-4;
     private const double MostClipped = 0.01;
@@ -94,7 +97,7 @@ public sealed class ScannedPrint
     /// <param name="radius">How far around, pixels, 0.5 to 100.</param>
     public Density? DensityAround(double column, double row, double radius)
     {
-        Guard.Within(radius, 0.5, 100, "the radius around a tone", "pixels");
+        Guard.Within(radius, 0.5, FarthestAround, "the radius around a tone", "pixels");
         var values = new List<float>();
         for (var y = (int)Math.Ceiling(row - radius); y <= row + radius; y++)
         {
