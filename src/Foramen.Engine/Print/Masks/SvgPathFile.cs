@@ -11,8 +11,9 @@ namespace Foramen.Engine.Print;
 public static class SvgPathFile
 {
     private const int MostBytes = 1_000_000;
+    private const string Metadata = "metadata";
 
-    private static readonly HashSet<string> Known = new(StringComparer.Ordinal) { "svg", "g", "path", "title", "desc", "metadata" };
+    private static readonly HashSet<string> Known = new(StringComparer.Ordinal) { "svg", "g", "path", "title", "desc" };
 
     /// <summary>The data of all paths in the file, joined.</summary>
     /// <param name="file">The file's bytes.</param>
@@ -36,7 +37,7 @@ public static class SvgPathFile
                 MaxCharactersFromEntities = 1024,
                 IgnoreComments = true,
             });
-            while (reader.Read())
+            while (Next(reader))
             {
                 if (reader.NodeType == XmlNodeType.ProcessingInstruction)
                 {
@@ -49,14 +50,7 @@ public static class SvgPathFile
                 }
 
                 var element = reader.LocalName;
-                if (element == "metadata")
-                {
-                    // Descriptions by drawing programs, in namespaces of their own.
-                    reader.Skip();
-                    continue;
-                }
-
-                if (element == "defs" && reader.IsEmptyElement)
+                if (element == Metadata || (element == "defs" && reader.IsEmptyElement))
                 {
                     continue;
                 }
@@ -77,6 +71,18 @@ public static class SvgPathFile
         return data.Length > 0
             ? data.ToString()
             : throw new RefusalException("There is no path in the SVG file; turn its shapes and text into paths in your drawing program.");
+    }
+
+    // Descriptions by drawing programs, in namespaces of their own, are passed over whole; the reader then stands on what follows them.
+    private static bool Next(XmlReader reader)
+    {
+        if (reader.NodeType != XmlNodeType.Element || reader.LocalName != Metadata)
+        {
+            return reader.Read();
+        }
+
+        reader.Skip();
+        return !reader.EOF;
     }
 
     private static void CheckElement(string element)
@@ -111,7 +117,8 @@ public static class SvgPathFile
 
             if (name == "d" && reader.NamespaceURI.Length == 0)
             {
-                data.Append(value).Append(' ');
+                // A relative move that begins a path is from the origin (SVG 1.1, 8.3.2), not from where the path before it ended.
+                data.Append(data.Length > 0 && value.AsSpan().TrimStart().StartsWith("m") ? "M0 0 " : "").Append(value).Append(' ');
             }
         }
 

@@ -88,6 +88,67 @@ public sealed class MaskOutlineTests
     [Fact]
     public void Oversize_files_are_refused() => Assert.Contains("kB", Refused(() => SvgPathFile.PathData(new byte[2_000_000])), StringComparison.Ordinal);
 
+    // A stroke of 0.8 with round ends is a bar and a disc: 0.8 · length + 0.16 π. Letters stand 5.6 apart on a grid of 4 × 6.
+    [Theory]
+    [InlineData("-", 4.8, 0.8, 4)]
+    [InlineData("i", 0.8, 6.8, 6)]
+    [InlineData("/", 4.8, 6.8, 7.2111)]
+    [InlineData(" I I ", 12, 6.8, 12)]
+    [InlineData("II-", 14.0, 6.8, 16)]
+    [InlineData(".", 0.8, 0.8, 0)]
+    [InlineData("L", 4.8, 6.8, 10)]
+    public void Letters_are_bars_with_round_ends(string text, double width, double height, double length)
+    {
+        var outline = MaskOutline.Text(text);
+        var unit = 2 / Math.Max(width, height);
+        Assert.Equal(width * unit, outline.Width, 0.005);
+        Assert.Equal(height * unit, outline.Height, 0.005);
+        var area = (0.8 * length) + (outline.Rings.Count * Math.PI * 0.16);
+        Assert.Equal(area, outline.Rings.Sum(Shoelace) / (unit * unit), 0.02 * outline.Rings.Count);
+    }
+
+    [Fact]
+    public void Forty_letters_fit() => Assert.Equal(40, MaskOutline.Text(new string('-', 40)).Rings.Count);
+
+    // Whatever its own units and place, about its middle and two units wide or high.
+    [Theory]
+    [InlineData("M100 200h30v10h-30z", 2, 0.6667)]
+    [InlineData("M-7 -1v-4h-1v4z", 0.5, 2)]
+    public void An_outline_lies_about_its_middle_and_is_two_units_large(string data, double width, double height)
+    {
+        var outline = MaskOutline.SvgPath(data);
+        Assert.Equal((width, height), (Math.Round(outline.Width, 4), Math.Round(outline.Height, 4)));
+        var places = outline.Rings.SelectMany(ring => ring).ToList();
+        Assert.Equal(width / 2, places.Max(place => place.X), 1e-4);
+        Assert.Equal(-width / 2, places.Min(place => place.X), 1e-4);
+        Assert.Equal(height / 2, places.Max(place => place.Y), 1e-4);
+        Assert.Equal(-height / 2, places.Min(place => place.Y), 1e-4);
+    }
+
+    [Theory]
+    [InlineData(0.02)]
+    [InlineData(0.5)]
+    [InlineData(50)]
+    public void An_ellipse_has_the_shape_and_the_area_of_one(double ratio)
+    {
+        var outline = MaskOutline.Ellipse(ratio);
+        Assert.Equal(ratio, outline.Height / outline.Width, 1e-9);
+        Assert.Equal(Math.PI * outline.Width * outline.Height / 4, Shoelace(Assert.Single(outline.Rings)), 0.001 * outline.Width * outline.Height);
+    }
+
+    [Fact]
+    public void What_is_too_thin_or_too_rich_is_refused()
+    {
+        Assert.Throws<RefusalException>(() => MaskOutline.Ellipse(0.019));
+        Assert.Throws<RefusalException>(() => MaskOutline.Ellipse(51));
+        Assert.Contains("encloses nothing", Refused(() => MaskOutline.SvgPath("M0 0H2000V1H0Z")), StringComparison.Ordinal);
+        Assert.Contains("encloses nothing", Refused(() => MaskOutline.SvgPath("M0 0V2000H1V0Z")), StringComparison.Ordinal);
+        Assert.Contains("places", Refused(() => MaskOutline.SvgPath("M0 0L5 5")), StringComparison.Ordinal);
+        var curves = string.Concat(Enumerable.Repeat("C1 5 9 3 2 8", 2500));
+        Assert.Contains("40001 places", Refused(() => MaskOutline.SvgPath("M0 0" + curves)), StringComparison.Ordinal);
+        Assert.Equal(39_987, MaskOutline.SvgPath("M0 0" + string.Concat(Enumerable.Repeat("C1 5 9 3 2 8", 2499)) + "L1 1L2 3").Rings[0].Count);
+    }
+
     private static double Shoelace(IReadOnlyList<(double X, double Y)> ring)
     {
         var sum = 0.0;

@@ -93,10 +93,10 @@ public class DensityPlaneTests
     [Theory]
     [InlineData(0.0005, false)]
     [InlineData(0.002, true)]
-    public void One_tone_says_nothing(float deviation, bool says)
+    public void One_tone_says_nothing(double deviation, bool says)
     {
         var (i, j) = (0, 0);
-        var faint = Plane(10, 10, () => 1 + (i++ % 2 == 0 ? deviation : -deviation));
+        var faint = Plane(10, 10, () => (float)(1 + (i++ % 2 == 0 ? deviation : -deviation)));
         var strong = Plane(10, 10, () => 1 + (j++ % 2 == 0 ? 0.1f : -0.1f));
         Assert.Equal(says, faint.LikenessTo(strong, 0, 0, 0) is not null);
         Assert.Equal(says, strong.LikenessTo(faint, 0, 0, 0) is not null);
