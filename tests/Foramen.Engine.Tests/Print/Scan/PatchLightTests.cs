@@ -1,5 +1,4 @@
 using CsCheck;
-using Foramen.Engine.Camera;
 using Foramen.Engine.Print;
 using Foramen.Engine.Quantities;
 
