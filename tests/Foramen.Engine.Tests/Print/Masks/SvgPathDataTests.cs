@@ -89,6 +89,22 @@ public sealed class SvgPathDataTests
         Near((6, 0), ring[^1]);
     }
 
+    // The four arcs of above and one whose radius is too small, drawn between ends that lie level and between the same ends turned.
+    [Theory]
+    [InlineData(5, 0, 0)]
+    [InlineData(5, 0, 1)]
+    [InlineData(5, 1, 0)]
+    [InlineData(5, 1, 1)]
+    [InlineData(2, 0, 1)]
+    public void A_circles_arc_turns_with_its_ends(int radius, int large, int sweep) => Gen.Double[-Math.PI, Math.PI].Sample(angle =>
+    {
+        var (c, s) = (Math.Cos(angle), Math.Sin(angle));
+        var level = Ring($"M0 0A{radius} {radius} 0 {large} {sweep} 6 0");
+        var turned = Ring(FormattableString.Invariant($"M0 0A{radius} {radius} 0 {large} {sweep} {6 * c:R} {6 * s:R}"));
+        Assert.Equal(level.Count, turned.Count);
+        Assert.All(level.Zip(turned), pair => Near(((c * pair.First.X) - (s * pair.First.Y), (s * pair.First.X) + (c * pair.First.Y)), pair.Second, 1e-6));
+    });
+
     // An ellipse is a circle that was stretched and turned: what is turned back and shrunk is the circle's arc.
     [Fact]
     public void An_ellipses_arc_is_a_circles_that_was_stretched_and_turned()
