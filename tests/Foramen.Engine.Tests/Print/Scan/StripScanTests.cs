@@ -70,6 +70,26 @@ public class StripScanTests
         Assert.Contains("upside down", Refusal(scan, Corners), StringComparison.Ordinal);
     }
 
+    // Direct-positive paper is dark where it saw little light, so the darkest patch stands on the left; without a white edge the light counts as even.
+    [Fact]
+    public void A_direct_positives_strip_runs_from_dark_to_light()
+    {
+        double[] densities = [.. Densities.Reverse()];
+        (PatchArea, Density)[] known = [(Patch(0), Density.FromValue(densities[0])), (Patch(5), Density.FromValue(densities[5]))];
+        var read = StripScan.Read(RenderedStrip.Draw(densities, 0, 0, false), Through(Corners), 6, PaperKind.DirectPositive, known, 0.2);
+        Assert.All(densities.Zip(read.Densities), pair => Assert.Equal(pair.First, pair.Second.Value, 0.02));
+        var wrong = Assert.Throws<RefusalException>(() => StripScan.Read(RenderedStrip.Draw(Densities, 0, 0, false), Through(Corners), 6, PaperKind.DirectPositive, known, 0.2));
+        Assert.Contains("upside down", wrong.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(2, 0.2)]
+    [InlineData(101, 0.2)]
+    [InlineData(6, 0.51)]
+    [InlineData(6, -0.01)]
+    public void Absurd_numbers_of_patches_and_edges_are_refused(int patches, double edge)
+        => Assert.Throws<RefusalException>(() => StripScan.Read(RenderedStrip.Draw(Densities, 0, 0, false), Through(Corners), patches, PaperKind.NegativeWorking, Known, edge));
+
     // Turned by half a circle the edge that should be white runs over the patches, and would even them out.
     [Fact]
     public void A_strip_turned_by_half_a_circle_is_refused_though_its_white_edge_is_elsewhere()
