@@ -18,7 +18,7 @@ public class MutantReportTests
             var report = MutantReport.Read(path);
             Assert.Equal([MutantStatus.NoCoverage, null], report.Mutants.Select(mutant => mutant.Status));
             Assert.Equal(("src/A.cs", 4, 12, "Arithmetic mutation: a -  b"), (report.Mutants[0].File, report.Mutants[0].Id, report.Mutants[0].Line, report.Mutants[0].Becomes));
-            report.Mutants[0].Status = MutantStatus.Killed;
+            report.Note(report.Mutants[0], MutantStatus.Killed);
             report.Write();
             Assert.Equal([MutantStatus.Killed, null], MutantReport.Read(path).Mutants.Select(mutant => mutant.Status));
             Assert.Contains("\"CompileError\"", File.ReadAllText(path), StringComparison.Ordinal);

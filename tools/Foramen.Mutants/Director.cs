@@ -75,8 +75,9 @@ internal sealed class Director(string changed, MutantReport report)
             await worker.Ask("make", LongPatience).ConfigureAwait(false);
             for (var usable = true; usable && Next(waiting) is { } mutant;)
             {
-                mutant.Status = await Ask(worker, mutant.Id, encounters).ConfigureAwait(false);
-                usable = !worker.Ended && mutant.Status != MutantStatus.Timeout;
+                var status = await Ask(worker, mutant.Id, encounters).ConfigureAwait(false);
+                report.Note(mutant, status);
+                usable = !worker.Ended && status != MutantStatus.Timeout;
             }
         }
     }
@@ -87,11 +88,11 @@ internal sealed class Director(string changed, MutantReport report)
         while (Next(waiting) is { } mutant)
         {
             await using var worker = new WorkerProcess(changed);
-            mutant.Status = await Ask(worker, mutant.Id, encounters).ConfigureAwait(false);
+            report.Note(mutant, await Ask(worker, mutant.Id, encounters).ConfigureAwait(false));
         }
     }
 
-    private static Mutant? Next(ConcurrentQueue<Mutant> waiting)
+    private Mutant? Next(ConcurrentQueue<Mutant> waiting)
     {
         if (!waiting.TryDequeue(out var mutant))
         {
@@ -101,6 +102,9 @@ internal sealed class Director(string changed, MutantReport report)
         if (waiting.Count % 50 == 0)
         {
             Console.Error.WriteLine($"{waiting.Count} left");
+
+            // Whoever stops here goes on with --again.
+            report.Write();
         }
 
         return mutant;

@@ -5,6 +5,7 @@ namespace Foramen.Mutants;
 /// <summary>The tool's list of mutants (the open report schema of mutation testing), of which the status is rewritten here.</summary>
 internal sealed class MutantReport
 {
+    private readonly Lock gate = new();
     private readonly string path;
     private readonly JsonNode report;
 
@@ -19,5 +20,20 @@ internal sealed class MutantReport
 
     public static MutantReport Read(string path) => new(path, JsonNode.Parse(File.ReadAllText(path)) ?? throw new InvalidOperationException($"{path} is empty."));
 
-    public void Write() => File.WriteAllText(path, report.ToJsonString());
+    /// <summary>Notes what became of a mutant.</summary>
+    public void Note(Mutant mutant, MutantStatus status)
+    {
+        lock (gate)
+        {
+            mutant.Status = status;
+        }
+    }
+
+    public void Write()
+    {
+        lock (gate)
+        {
+            File.WriteAllText(path, report.ToJsonString());
+        }
+    }
 }
