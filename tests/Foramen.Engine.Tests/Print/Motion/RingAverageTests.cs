@@ -57,6 +57,31 @@ public class RingAverageTests
         }
     });
 
+    // Counted by small steps: each sample is as wide as its distance from the next, and sees what stood so far before it.
+    [Theory]
+    [InlineData(-6.5, 1)]
+    [InlineData(1, -6.5)]
+    [InlineData(0.25, 7.75)]
+    [InlineData(-7.5, 12.75)]
+    [InlineData(3, 4.5)]
+    public void A_sample_sees_what_is_carried_past_it(double from, double to)
+    {
+        float[] ring = [1, 7, 2, 9, 4, 30, 3, 5];
+        var shown = Read(ring, new RingShift(from, to, 1));
+        const int Steps = 4000;
+        for (var i = 0; i < ring.Length; i++)
+        {
+            var sum = 0.0;
+            for (var step = 0; step < Steps; step++)
+            {
+                var place = (int)Math.Floor(i + 0.5 - (from + ((to - from) * (step + 0.5) / Steps)));
+                sum += ring[((place % 8) + 8) % 8];
+            }
+
+            Assert.Equal(sum / Steps, shown[i], 0.02);
+        }
+    }
+
     private static float[] Read(float[] ring, params RingShift[] shifts)
     {
         var into = new float[ring.Length];
