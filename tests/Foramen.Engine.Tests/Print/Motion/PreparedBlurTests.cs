@@ -103,6 +103,15 @@ public class PreparedBlurTests
         Assert.Equal(0, Trace(motion, 0).Moved, 0.05);
     }
 
+    [Fact]
+    public void Standing_it_keeps_its_whole_trace_on_a_paper_that_fails()
+    {
+        var trace = MotionOnSheet.Of(Image((column, _) => 0.05 * Tone(column)), [new("it", Place(20, 15, 60, 45), new FlowsThrough { Crossing = S(20) })])
+            .Traces([MotionCourse.Between(S(10), 1, 1)], StraightCurve.Response(2, 1 / 1.5), For(10), FlashSetup.None)[0];
+        Assert.Equal(2 * Math.Log10(9), trace.Still, 0.15);
+        Assert.Equal(trace.Still, trace.Moved, 1e-3);
+    }
+
     // Stripes in the upper half alone are half of the mean square.
     [Theory]
     [InlineData(true)]
