@@ -19,7 +19,9 @@ internal sealed class RegionOnSheet
     private readonly int stride;
     private readonly float[] light;
     private readonly float[] falloff;
-    private readonly bool[] known;
+    // 1 where the light is known, else 0.
+    private readonly float[] known;
+    private readonly bool isWhole = true;
 
     private RegionOnSheet(SheetImage image, Homography map, (int Left, int Top, int Right, int Bottom) box)
     {
@@ -30,7 +32,7 @@ internal sealed class RegionOnSheet
         reads = new MapReader(columns, rows);
         light = new float[columns * rows];
         falloff = new float[columns * rows];
-        known = new bool[columns * rows];
+        known = new float[columns * rows];
         var line = new float[image.Grid.Width];
         for (var row = 0; row < rows; row++)
         {
@@ -40,8 +42,9 @@ internal sealed class RegionOnSheet
             {
                 var from = ((top + row) * stride) + left + column;
                 var here = (row * columns) + column;
-                known[here] = (image.Known.IsEmpty || image.Known[from] != 0) && falloff[here] > 1e-9f;
-                light[here] = known[here] ? image.Lux[from] / falloff[here] : 0;
+                var isKnown = (image.Known.IsEmpty || image.Known[from] != 0) && falloff[here] > 1e-9f;
+                (known[here], light[here]) = isKnown ? (1, image.Lux[from] / falloff[here]) : (0, 0);
+                isWhole &= isKnown;
             }
         }
     }
@@ -89,12 +92,14 @@ internal sealed class RegionOnSheet
     {
         var (x, y) = map.Map(u, v);
         (x, y) = (x - left, y - top);
-        if (!(x > -0.5 && y > -0.5 && x < columns - 0.5 && y < rows - 0.5) || !known[((int)(y + 0.5) * columns) + (int)(x + 0.5)])
+        if (!(x > -0.5 && y > -0.5 && x < columns - 0.5 && y < rows - 0.5) || known[((int)(y + 0.5) * columns) + (int)(x + 0.5)] == 0)
         {
             return float.NaN;
         }
 
-        return reads.Sample(light, (float)x, (float)y);
+        // What is unknown beside it takes no light from it.
+        var value = reads.Sample(light, (float)x, (float)y);
+        return isWhole ? value : value / reads.Sample(known, (float)x, (float)y);
     }
 
     /// <summary>The falloff in the middle; that of the nearest place on the sheet where the middle is beside it.</summary>
@@ -121,7 +126,7 @@ internal sealed class RegionOnSheet
                 var x = left + column;
                 var w = (wx * x) + w1;
                 var (u, v) = (((ux * x) + u1) / w, ((vx * x) + v1) / w);
-                if (known[here] && u >= 0 && v >= 0 && u <= 1 && v <= 1 && part(u, v) is var share && share > 0)
+                if (known[here] != 0 && u >= 0 && v >= 0 && u <= 1 && v <= 1 && part(u, v) is var share && share > 0)
                 {
                     pixels.Add(((top + row) * stride) + x, (float)u, (float)v, falloff[here], (float)share);
                 }

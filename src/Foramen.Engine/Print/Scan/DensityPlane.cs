@@ -11,10 +11,11 @@ internal sealed class DensityPlane(int width, int height, float[] values)
 
     public ReadOnlySpan<float> Row(int row) => values.AsSpan(row * Width, Width);
 
-    /// <summary>Means of what is known over the cells of a coarser grid; a pixel counts where its middle lies, so that the picture stays in its place.</summary>
+    /// <summary>Means of what is known over the cells of a grid that is no finer; a pixel on a border counts on each side with what of it lies there, so that the picture stays in its place.</summary>
     public DensityPlane Reduced(int columns, int rows)
     {
-        var (sums, counts) = (new double[columns * rows], new int[columns * rows]);
+        var (sums, weights) = (new double[columns * rows], new double[columns * rows]);
+        var (across, down) = (Parts(Width, columns), Parts(Height, rows));
         for (var row = 0; row < Height; row++)
         {
             for (var column = 0; column < Width; column++)
@@ -22,15 +23,29 @@ internal sealed class DensityPlane(int width, int height, float[] values)
                 var value = At(column, row);
                 if (!float.IsNaN(value))
                 {
-                    var cell = (((2 * row) + 1) * rows / (2 * Height) * columns) + (((2 * column) + 1) * columns / (2 * Width));
-                    sums[cell] += value;
-                    counts[cell]++;
+                    foreach (var (cellRow, partDown) in down[row])
+                    {
+                        foreach (var (cellColumn, partAcross) in across[column])
+                        {
+                            var cell = (cellRow * columns) + cellColumn;
+                            sums[cell] += value * partDown * partAcross;
+                            weights[cell] += partDown * partAcross;
+                        }
+                    }
                 }
             }
         }
 
-        return new DensityPlane(columns, rows, [.. sums.Select((sum, i) => counts[i] == 0 ? float.NaN : (float)(sum / counts[i]))]);
+        return new DensityPlane(columns, rows, [.. sums.Select((sum, i) => weights[i] > 0 ? (float)(sum / weights[i]) : float.NaN)]);
     }
+
+    // For each pixel the one or two cells that it lies in, and how much of it.
+    private static (int Cell, double Part)[][] Parts(int pixels, int cells) => [.. Enumerable.Range(0, pixels).Select(pixel =>
+    {
+        var cell = pixel * cells / pixels;
+        var part = Math.Min(1, (((cell + 1) * pixels) - (pixel * cells)) / (double)cells);
+        return part < 1 ? new[] { (cell, part), (cell + 1, 1 - part) } : [(cell, 1.0)];
+    })];
 
     /// <summary>
     /// How alike two planes are when the other is shifted: the correlation coefficient (Pearson) of the densities where both are known, inside a rim; null where fewer than

@@ -21,17 +21,20 @@ public class DensityPlaneTests
         Assert.Equal([1, 2.5f], reduced.Row(1));
     }
 
-    // A grid that does not divide: the middles of the seven rows, in thirds of the height, are 0.2, 0.6; 1.1, 1.5, 1.9; 2.4, 2.8.
+    // A grid that does not divide. Across, a cell is four thirds of a pixel wide: the first holds all of pixel 0 and a third of pixel 1. Down, it is seven thirds high: rows 0, 1 and a third of row 2.
     [Fact]
-    public void A_pixel_belongs_to_the_cell_that_holds_its_middle()
+    public void A_pixel_on_a_border_counts_on_each_side_with_what_lies_there()
     {
         var plane = new DensityPlane(4, 7, [.. Enumerable.Range(0, 28).Select(i => (i % 4) + (100f * (i / 4)))]);
         var reduced = plane.Reduced(3, 3);
-        float[] across = [0, 1.5f, 3];
-        float[] down = [50, 300, 550];
+        double[] across = [1 / 3.0 / (4 / 3.0), 1.5, ((2 / 3.0) + 3) / (4 / 3.0)];
+        double[] down = [100 * (1 + (2 / 3.0)) / (7 / 3.0), 300, 100 * ((4 / 3.0) + 5 + 6) / (7 / 3.0)];
         for (var row = 0; row < 3; row++)
         {
-            Assert.Equal(across.Select(one => one + down[row]), reduced.Row(row).ToArray());
+            for (var column = 0; column < 3; column++)
+            {
+                Assert.Equal(across[column] + down[row], reduced.At(column, row), 1e-3);
+            }
         }
     }
 
@@ -41,9 +44,9 @@ public class DensityPlaneTests
     {
         var columns = (int)(width * part);
         var places = new DensityPlane(width, width, [.. Enumerable.Range(0, width * width).Select(i => ((i % width) + 0.5f) / width)]).Reduced(columns, columns);
-        Assert.Equal(0, Enumerable.Range(0, columns).Average(column => places.At(column, 0) - ((column + 0.5) / columns)), 0.1 / width);
+        Assert.Equal(0, Enumerable.Range(0, columns).Average(column => places.At(column, 0) - ((column + 0.5) / columns)), 1e-5);
         var rows = new DensityPlane(width, width, [.. Enumerable.Range(0, width * width).Select(i => ((i / width) + 0.5f) / width)]).Reduced(columns, columns);
-        Assert.Equal(0, Enumerable.Range(0, columns).Average(row => rows.At(0, row) - ((row + 0.5) / columns)), 0.1 / width);
+        Assert.Equal(0, Enumerable.Range(0, columns).Average(row => rows.At(0, row) - ((row + 0.5) / columns)), 1e-5);
     }, iter: Samples.Of(20));
 
     // Pearson's coefficient by MathNet, of the pairs that lie inside both rims, gathered one by one.
