@@ -14,4 +14,10 @@ internal static class BenchBrowser
 
     public static Task<IBrowser> LaunchAsync(IPlaywright playwright)
         => playwright.Chromium.LaunchAsync(new() { ExecutablePath = Executable, Headless = true, ChromiumSandbox = false, Args = Quiet });
+
+    /// <summary>A phone in it, without a service worker, so that every load is the network's.</summary>
+    public static Task<IBrowserContext> PhoneAsync(IBrowser browser) => browser.NewContextAsync(new()
+    {
+        ViewportSize = new() { Width = 390, Height = 844 }, DeviceScaleFactor = 2, HasTouch = true, IsMobile = true, ServiceWorkers = ServiceWorkerPolicy.Block,
+    });
 }

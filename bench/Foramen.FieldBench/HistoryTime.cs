@@ -62,10 +62,7 @@ internal sealed record HistoryTime(double Import, double Start, double SoonLook,
         // Without the last judgement: that is made in the app.
         var entries = LongHistory.Of(Sheets);
         var last = (PrintJudged)entries[^1].ReadBody().Body!;
-        await using var context = await browser.NewContextAsync(new()
-        {
-            ViewportSize = new() { Width = 390, Height = 844 }, DeviceScaleFactor = 2, HasTouch = true, IsMobile = true, ServiceWorkers = ServiceWorkerPolicy.Block,
-        });
+        await using var context = await BenchBrowser.PhoneAsync(browser);
         var page = await context.NewPageAsync();
         page.SetDefaultTimeout(120_000);
         await page.AddInitScriptAsync(WatchStart);

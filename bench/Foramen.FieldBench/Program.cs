@@ -19,10 +19,7 @@ if (args is ["motion", var photograph, var app])
     var served = await ServedApp.StartAsync("Field", app);
     using var one = await Playwright.CreateAsync();
     await using var alone = await BenchBrowser.LaunchAsync(one);
-    await using var phone = await alone.NewContextAsync(new()
-    {
-        ViewportSize = new() { Width = 390, Height = 844 }, DeviceScaleFactor = 2, HasTouch = true, IsMobile = true, ServiceWorkers = ServiceWorkerPolicy.Block,
-    });
+    await using var phone = await BenchBrowser.PhoneAsync(alone);
     var sheet = await phone.NewPageAsync();
     await SheetJourney.PlanAsync(sheet, served.Address, photograph);
     var stood = await SliderRepaint.MeasureAsync(sheet);
@@ -36,10 +33,7 @@ if (args is ["tally", var picture, var shown])
     var served = await ServedApp.StartAsync("Field", shown);
     using var one = await Playwright.CreateAsync();
     await using var alone = await BenchBrowser.LaunchAsync(one);
-    await using var phone = await alone.NewContextAsync(new()
-    {
-        ViewportSize = new() { Width = 390, Height = 844 }, DeviceScaleFactor = 2, HasTouch = true, IsMobile = true, ServiceWorkers = ServiceWorkerPolicy.Block,
-    });
+    await using var phone = await BenchBrowser.PhoneAsync(alone);
     var sheet = await phone.NewPageAsync();
     await Task.Delay(TimeSpan.FromSeconds(5));
     var before = await TallyCost.PartsOfACoreAsync(alone);
@@ -82,10 +76,7 @@ await Console.Error.WriteLineAsync("Cold starts…");
 var starts = await ColdStart.MeasureAsync(browser, apps, rounds: 9);
 
 await Console.Error.WriteLineAsync("An empty page…");
-await using var context = await browser.NewContextAsync(new()
-{
-    ViewportSize = new() { Width = 390, Height = 844 }, DeviceScaleFactor = 2, HasTouch = true, IsMobile = true, ServiceWorkers = ServiceWorkerPolicy.Block,
-});
+await using var context = await BenchBrowser.PhoneAsync(browser);
 var page = await context.NewPageAsync();
 // What the cold starts left behind settles first.
 await Task.Delay(TimeSpan.FromSeconds(20));

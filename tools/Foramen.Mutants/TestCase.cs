@@ -9,7 +9,8 @@ namespace Foramen.Mutants;
 /// <summary>One test with its arguments, called by reflection: made, begun, called, ended, as the test library does it.</summary>
 internal sealed record TestCase(string Name, MethodInfo Method, object?[] Arguments)
 {
-    private const BindingFlags Calls = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly;
+    // Of base classes too, but asked for as the class that is made.
+    private const BindingFlags Calls = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.Instance;
 
     /// <summary>All tests of an assembly that are not left out, ordered by name, so that two processes number them alike.</summary>
     public static IReadOnlyList<TestCase> Of(Assembly tests) =>
@@ -64,9 +65,8 @@ internal sealed record TestCase(string Name, MethodInfo Method, object?[] Argume
         }
     }
 
-    // Of base classes too, but asked for as the class that is made.
     private static IEnumerable<MethodInfo> Methods(Type type) =>
-        type.GetMethods(Calls & ~BindingFlags.DeclaredOnly).Where(method => method.GetCustomAttributes().OfType<IFactAttribute>().Any(fact => fact is { Skip: null, Explicit: false }));
+        type.GetMethods(Calls).Where(method => method.GetCustomAttributes().OfType<IFactAttribute>().Any(fact => fact is { Skip: null, Explicit: false }));
 
     private static IEnumerable<TestCase> Cases(MethodInfo method)
     {
