@@ -59,6 +59,8 @@ public sealed class PlaceDay
             Position = GeographicPosition.FromDegrees(latitude, longitude),
             Facade = Facade.Facing(facade),
             Aim = box is null ? null : FrameAim.Towards(box, Angle.FromDegrees(faces)),
+            ShadeOnFacade = Shade(place, ShadeFalls.OnFacade),
+            ShadeOnHole = Shade(place, ShadeFalls.OnCamera),
         };
         if (place.ReflectancePercent is { } percent)
         {
@@ -127,7 +129,7 @@ public sealed class PlaceDay
         }
 
         var sky = SkyLight.At(clock.Now, Place.Position, cover, Place.Ground);
-        var reading = FirstReading.Of(sky, Place.Facade, Place.Reflectance);
+        var reading = FirstReading.Of(sky, Place.Facade, Place.Reflectance, shade: Place.ShadeOnFacade);
         var time = exposure.TimeFor(reading.Luminance);
         return time.Seconds < TimeSpan.FromHours(4).TotalSeconds ? (time, reading.Spread) : null;
     }
@@ -141,6 +143,9 @@ public sealed class PlaceDay
 
     /// <summary>How long a mid-tone of what lamps light takes; null without a camera and a paper.</summary>
     public NightExposure? LamplitExposure(Luminance lamplit) => camera is null || response is null ? null : NightExposure.Of(camera, response, lamplit, Rendering.Mid);
+
+    private static IReadOnlyList<Obstacle> Shade(PlaceDefined place, ShadeFalls where)
+        => [.. (place.Shades ?? []).Where(one => one.Falls is ShadeFalls.OnBoth || (one.Falls ?? ShadeFalls.OnFacade) == where).Select(one => one.ToObstacle())];
 
     private PlaceWindow Local(PlaceWindow window) => window with
     {

@@ -31,6 +31,9 @@ public sealed class PlaceForm
     /// <summary>Percent of the light that the facade sends back; empty for middle grey.</summary>
     public string Reflectance { get; set; } = "";
 
+    /// <summary>What stands in the sun's way.</summary>
+    public IList<ShadeForm> Shades { get; } = [];
+
     /// <summary>Anything else.</summary>
     public string Note { get; set; } = "";
 
@@ -47,6 +50,11 @@ public sealed class PlaceForm
         FacadeFaces = Text(place.FacadeFacesDegrees, 1);
         Reflectance = Text(place.ReflectancePercent, 1);
         Note = place.Note ?? "";
+        foreach (var shade in place.Shades ?? [])
+        {
+            Shades.Add(new ShadeForm().Fill(shade));
+        }
+
         return this;
     }
 
@@ -98,7 +106,9 @@ public sealed class PlaceForm
         var faces = Number(nameof(Faces), Faces, 0, 360, "the bearing", "degrees");
         var facade = Number(nameof(FacadeFaces), FacadeFaces, 0, 360, "the facade's bearing", "degrees");
         var reflectance = Number(nameof(Reflectance), Reflectance, 1, 100, "the light it sends back", "%");
-        return Messages.Count > 0
+        // Each says its own messages, so all are read.
+        var shades = Shades.Select(shade => shade.Read()).ToList();
+        return Messages.Count > 0 || shades.Contains(null)
             ? null
             : new PlaceDefined
             {
@@ -109,6 +119,7 @@ public sealed class PlaceForm
                 FacesDegrees = faces,
                 FacadeFacesDegrees = facade,
                 ReflectancePercent = reflectance,
+                Shades = shades.Count == 0 ? null : [.. shades.OfType<PlaceShade>()],
                 Note = Note.Trim().Length == 0 ? null : Note.Trim(),
             };
     }

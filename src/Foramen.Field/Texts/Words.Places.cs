@@ -64,7 +64,7 @@ public static partial class Words
         public const string Now = "The sun now";
         public const string First = "Without a meter, now";
         public const string FirstWhy = "Worked out from place, time and sky alone, for a plain scattering surface in the open; a reading by hand is better.";
-        public const string Limits = "Clear-sky light by a handbook model. Hills, houses and trees that shade the facade are not known; clouds are as you chose.";
+        public const string Limits = "Clear-sky light by a handbook model. Hills, houses and trees hide the sun only where you added them to the place, and never the sky; clouds are as you chose.";
         public const string SunCaution = "Never look at the sun through the hole, a tube or any sighting aid.";
         public const string Print = "Print the day sheet";
         public const string SunUp = "Sunrise";
@@ -92,6 +92,8 @@ public static partial class Words
             SunStandingKind.OnFacade => "On the facade",
             _ => "Not on the facade",
         };
+
+        public static string Behind(string name) => $"Behind {name}";
 
         public static string Flare => "It also shines on the hole: shade the hole with a hand or a card from outside the picture.";
 

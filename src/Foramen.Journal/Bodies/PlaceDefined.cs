@@ -3,6 +3,9 @@ namespace Foramen.Journal.Bodies;
 /// <summary>A place was described. Described again, the last description counts.</summary>
 public sealed record PlaceDefined() : EntryBody(EntryKind.PlaceDefined)
 {
+    /// <summary>Most things that may stand in the sun's way.</summary>
+    public const int MostShades = 20;
+
     /// <summary>The place.</summary>
     public required Ulid Place { get; init; }
 
@@ -24,6 +27,9 @@ public sealed record PlaceDefined() : EntryBody(EntryKind.PlaceDefined)
     /// <summary>How much of the light the facade sends back, percent, 1 to 100.</summary>
     public double? ReflectancePercent { get; init; }
 
+    /// <summary>What stands in the sun's way there; at most <see cref="MostShades"/>.</summary>
+    public IReadOnlyList<PlaceShade>? Shades { get; init; }
+
     /// <summary>Anything else worth remembering.</summary>
     public string? Note { get; init; }
 
@@ -36,6 +42,12 @@ public sealed record PlaceDefined() : EntryBody(EntryKind.PlaceDefined)
         BodyCheck.Optional(FacesDegrees, 0, 360, "the bearing", "degrees");
         BodyCheck.Optional(FacadeFacesDegrees, 0, 360, "the facade's bearing", "degrees");
         BodyCheck.Optional(ReflectancePercent, 1, 100, "the facade's reflectance", "%");
+        BodyCheck.Count(Shades, MostShades, "things that hide the sun");
+        foreach (var shade in Shades ?? [])
+        {
+            shade.Check();
+        }
+
         BodyCheck.Note(Note);
     }
 }

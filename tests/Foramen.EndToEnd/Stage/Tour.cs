@@ -136,6 +136,8 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await look("outing-light");
         await page.WanderAsync("/outing/place");
         await page.Locator("#place-name").WaitForAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Add what hides the sun" }).ClickAsync();
+        await page.Locator("#shade-0-left").WaitForAsync();
         await look("outing-place");
         await page.WanderAsync("/outing/day");
         await page.Locator("#plan-date").WaitForAsync();

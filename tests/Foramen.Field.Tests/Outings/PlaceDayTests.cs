@@ -1,5 +1,6 @@
 using Bunit;
 using Foramen.Engine.Light;
+using Foramen.Field.Device;
 using Foramen.Field.Outings;
 using Foramen.Field.Tests.TestKit;
 using Foramen.Field.Time;
@@ -118,6 +119,77 @@ public sealed class PlaceDayTests
         page.Find("#light-date").Change("2026-12-21");
         page.FindAll("button").First(button => button.TextContent.Contains("day sheet", StringComparison.Ordinal)).Click();
         Assert.Equal(1, field.Platform.Printed);
+    }
+
+    // Behind a wall from 170° to 190° that is higher than the sun ever stands there; the south wall loses the hours about noon, and the camera none.
+    [Fact]
+    public void What_stands_before_the_facade_takes_its_hours_from_the_windows_of_day_and_year()
+    {
+        using var field = new FieldContext();
+        var clock = field.Services.GetRequiredService<Clock>();
+        var wall = new PlaceShade { Name = "mill", LeftDegrees = 170, RightDegrees = 190, TopDegrees = 80 };
+        PlaceDay Shaded(ShadeFalls? falls) => PlaceDay.Of(Place(0, 52.5) with { Shades = [wall with { Falls = falls }] }, FieldContext.BoxA, FieldContext.Positive, clock)!;
+        var date = new DateOnly(2026, 3, 20);
+        var whole = Assert.Single(Day(field, 0, 52.5).Windows(date, SkyCover.Clear));
+        foreach (var falls in new ShadeFalls?[] { null, ShadeFalls.OnFacade, ShadeFalls.OnBoth })
+        {
+            var windows = Shaded(falls).Windows(date, SkyCover.Clear);
+            Assert.Equal(2, windows.Count);
+            Assert.Equal(whole.Window.Start, windows[0].Window.Start);
+            Assert.Equal(whole.Window.End, windows[1].Window.End);
+            // Off the almanac's azimuths, by the Sun itself: 170° and 190° at the edges of the gap.
+            Assert.Equal(170, Sun.At(windows[0].Window.End, Shaded(falls).Place.Position).Azimuth.Degrees, 0.05);
+            Assert.Equal(190, Sun.At(windows[1].Window.Start, Shaded(falls).Place.Position).Azimuth.Degrees, 0.05);
+            Assert.Equal(2, Shaded(falls).Year(2026).Count(window => DateOnly.FromDateTime(window.Window.Start.DateTime) == date));
+        }
+
+        Assert.Equal(whole.Window, Assert.Single(Shaded(ShadeFalls.OnCamera).Windows(date, SkyCover.Clear)).Window);
+        var course = Shaded(null).Course(date, SkyCover.Clear);
+        Assert.Contains(course, point => !point.OnFacade && point.ExposureSeconds > Day(field, 0, 52.5).Course(date, SkyCover.Clear).First(other => other.Hours == point.Hours).ExposureSeconds * 1.5);
+    }
+
+    [Fact]
+    public async Task The_form_takes_the_height_from_the_device_and_the_page_says_what_hides_the_sun()
+    {
+        using var field = new FieldContext();
+        await field.LoadedSheetAsync();
+        var place = Place(0, 52.5) with { Place = field.Session.NewId() };
+        await field.Session.AppendAsync(place);
+        var form = field.Render<PlacePage>(parameters => parameters.Add(p => p.IdText, place.Place.ToString()));
+        form.Find("#shade-add").Click();
+        form.Find("#shade-0-name").Input("row of poplars");
+        form.Find("#shade-0-left").Input("150");
+        form.Find("#shade-0-right").Input("210");
+        AngleSharp.Dom.IElement Button(string text) => form.FindAll("button").First(button => button.TextContent.Contains(text, StringComparison.Ordinal));
+        Button("Take the height").Click();
+        await form.InvokeAsync(() => field.Level.OnReading!(new LevelReading(-3, 0)));
+        Button("then touch").Click();
+        Assert.Contains("below the horizon", form.Find("#shade-0").TextContent, StringComparison.Ordinal);
+        Button("Take the height").Click();
+        await form.InvokeAsync(() => field.Level.OnReading!(new LevelReading(80.2, 0)));
+        Button("then touch").Click();
+        Assert.Equal("80", form.Find("#shade-0-top").GetAttribute("value"));
+        Assert.Null(field.Level.OnReading);
+        await form.Find("form").SubmitAsync();
+        var kept = Assert.Single(field.Session.Ledger.Places.Find(place.Place)!.Body.Shades!);
+        Assert.Equal(new PlaceShade { Name = "row of poplars", LeftDegrees = 150, RightDegrees = 210, TopDegrees = 80, Falls = ShadeFalls.OnFacade }, kept);
+        var page = field.Render<LightPage>(parameters => parameters.Add(p => p.IdText, place.Place.ToString()));
+        Assert.Contains("Row of poplars shades the facade while the sun is between 150° and 210° and lower than 80°.", page.Find("#shades").TextContent, StringComparison.Ordinal);
+        form = field.Render<PlacePage>(parameters => parameters.Add(p => p.IdText, place.Place.ToString()));
+        Button("Remove it").Click();
+        await form.Find("form").SubmitAsync();
+        Assert.Null(field.Session.Ledger.Places.Find(place.Place)!.Body.Shades);
+    }
+
+    [Fact]
+    public void A_device_that_does_not_say_how_it_is_held_leaves_the_height_to_be_typed()
+    {
+        using var field = new FieldContext();
+        field.Level.State = LevelState.Missing;
+        var rows = field.Render<ShadeRows>(parameters => parameters.Add(p => p.Shades, [new ShadeForm()]));
+        rows.FindAll("button").First(button => button.TextContent.Contains("Take the height", StringComparison.Ordinal)).Click();
+        Assert.NotEmpty(rows.Find("[role=status]").TextContent);
+        Assert.Contains(rows.FindAll("button"), button => button.TextContent.Contains("Take the height", StringComparison.Ordinal));
     }
 
     private static PlaceDefined Place(double faces, double latitude) => new()

@@ -1,5 +1,6 @@
 using Foramen.Field.Outings;
 using Foramen.Journal;
+using Foramen.Journal.Bodies;
 
 namespace Foramen.Field.Tests.Outings;
 
@@ -75,5 +76,38 @@ public sealed class PlaceFormTests
         form.LookAt(52.50002, 5.25);
         Assert.Contains(nameof(PlaceForm.Faces), form.Messages.Keys);
         Assert.Equal("", form.Faces);
+    }
+
+    [Fact]
+    public void What_hides_the_sun_is_kept_and_can_be_changed()
+    {
+        var typed = new PlaceForm { Name = "Weir" };
+        typed.Shades.Add(new ShadeForm { Name = " row of poplars ", Left = "350", Right = "20,5", Top = "15", Falls = ShadeFalls.OnBoth });
+        typed.Shades.Add(new ShadeForm { Left = "100", Right = "140", Top = "8" });
+        var place = typed.Read(Id)!;
+        place.Check();
+        Assert.Equal(
+            [
+                new PlaceShade { Name = "row of poplars", LeftDegrees = 350, RightDegrees = 20.5, TopDegrees = 15, Falls = ShadeFalls.OnBoth },
+                new PlaceShade { LeftDegrees = 100, RightDegrees = 140, TopDegrees = 8, Falls = ShadeFalls.OnFacade },
+            ],
+            place.Shades!);
+        Assert.Equal(place.Shades, new PlaceForm().Fill(place).Read(Id)!.Shades);
+        typed.Shades.Clear();
+        Assert.Null(typed.Read(Id)!.Shades);
+    }
+
+    [Theory]
+    [InlineData("", "20", "10", nameof(ShadeForm.Left))]
+    [InlineData("10", "west", "10", nameof(ShadeForm.Right))]
+    [InlineData("10", "20", "90", nameof(ShadeForm.Top))]
+    [InlineData("20", "10", "30", nameof(ShadeForm.Right))]
+    public void What_cannot_hide_the_sun_is_said_beside_its_field_and_the_place_waits(string left, string right, string top, string field)
+    {
+        var form = new PlaceForm { Name = "Weir" };
+        form.Shades.Add(new ShadeForm { Left = left, Right = right, Top = top });
+        Assert.Null(form.Read(Id));
+        Assert.Equal([field], form.Shades[0].Messages.Keys);
+        Assert.Equal((left, right, top), (form.Shades[0].Left, form.Shades[0].Right, form.Shades[0].Top));
     }
 }

@@ -45,7 +45,12 @@ internal static class OneOfEach
                 Failure = new FailureDefinition { Law = "schwarzschild", Exponent = 0.9, ExponentSd = 0.05 }, Note = "new",
             },
         },
-        new PlaceDefined { Place = Place, Name = "canal basin", LatitudeDegrees = 52.5, LongitudeDegrees = 5.25, FacesDegrees = 210, FacadeFacesDegrees = 25, ReflectancePercent = 40, Note = "Café at the corner; mind the water's edge." },
+        new PlaceDefined
+        {
+            Place = Place, Name = "canal basin", LatitudeDegrees = 52.5, LongitudeDegrees = 5.25, FacesDegrees = 210, FacadeFacesDegrees = 25, ReflectancePercent = 40,
+            Shades = [new PlaceShade { Name = "row of poplars", LeftDegrees = 350, RightDegrees = 20, TopDegrees = 15, Falls = ShadeFalls.OnBoth }],
+            Note = "Café at the corner; mind the water's edge.",
+        },
         new OutingStarted { Outing = Outing, Name = "first Sunday of May", Place = Place, Note = "windy" },
         new SheetStarted { Sheet = Sheet, Outing = Outing, Camera = Camera, Paper = Paper, Place = Place, Name = "the elevator", Note = "one" },
         new PhotographAdded

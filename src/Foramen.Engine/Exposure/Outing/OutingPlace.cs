@@ -52,13 +52,8 @@ public sealed record OutingPlace
         return new SunStanding(sun, Angle.FromDegrees(180), raking, up, false, up && raking.Degrees > 0 && !ShadeOnFacade.Any(one => one.Hides(sun)), false);
     }
 
-    /// <summary>The light on the facade under a sky, with what hides the sun taken into account.</summary>
-    public FacadeLight LightAt(DateTimeOffset instant, SkyCover cover)
-    {
-        var sky = SkyLight.At(instant, Position, cover, Ground);
-        var light = sky.On(Facade);
-        return ShadeOnFacade.Any(one => one.Hides(sky.SunPosition)) ? light with { Direct = default } : light;
-    }
+    /// <summary>The light on the facade under a sky, with what hides sun and moon taken into account.</summary>
+    public FacadeLight LightAt(DateTimeOffset instant, SkyCover cover) => SkyLight.At(instant, Position, cover, Ground).On(Facade, ShadeOnFacade);
 
     /// <summary>The surface's luminance under a sky.</summary>
     public Luminance LuminanceAt(DateTimeOffset instant, SkyCover cover) => LightAt(instant, cover).LuminanceOf(Reflectance);

@@ -29,9 +29,10 @@ public sealed record FirstReading(FacadeLight Light, Luminance Luminance, Stops 
     /// <param name="facade">The surface.</param>
     /// <param name="reflectance">Of the surface: white paint 0.8, pale concrete 0.4, brick 0.2, mid-grey 0.18, dark foliage 0.06 (common practice, no source).</param>
     /// <param name="reflectanceSpread">How well that is known, stops; 0.3 if left out.</param>
-    public static FirstReading Of(SkyLight sky, Facade facade, Reflectance reflectance, Stops? reflectanceSpread = null)
+    /// <param name="shade">What may hide sun and moon from the surface.</param>
+    public static FirstReading Of(SkyLight sky, Facade facade, Reflectance reflectance, Stops? reflectanceSpread = null, IReadOnlyList<Obstacle>? shade = null)
     {
-        var light = sky.On(facade);
+        var light = sky.On(facade, shade);
         var total = light.Total.Lux;
         var directPart = total > 0 ? light.Direct.Lux / total : 0;
         var source = sky.MoonPosition ?? sky.SunPosition;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Foramen.Engine.Quantities;
 
 namespace Foramen.Engine.Light;
@@ -45,6 +46,35 @@ public sealed record Obstacle
         Guard.Within(width.Metres, 0, 100_000, "the obstacle's width", "m");
         Guard.Within(height.Metres, 0, 10_000, "the obstacle's height", "m");
         return new Obstacle(string.IsNullOrWhiteSpace(name) ? "obstacle" : name.Trim(), bearing, distance, width, height);
+    }
+
+    /// <summary>An obstacle as it is sighted from the spot, without knowing how far it is: between two bearings, up to a height in its middle.</summary>
+    /// <param name="name">What it is.</param>
+    /// <param name="left">Bearing of its left edge, 0° to 360°.</param>
+    /// <param name="right">Bearing of its right edge, 0° to 360°; 0.1° to 170° clockwise of the left one.</param>
+    /// <param name="top">Elevation of its top in the middle, 0.1° to 85°.</param>
+    /// <exception cref="RefusalException">Outside the ranges.</exception>
+    public static Obstacle Between(string name, Angle left, Angle right, Angle top)
+    {
+        Guard.Within(left.Degrees, 0, 360, "the bearing of the left edge", "°");
+        Guard.Within(right.Degrees, 0, 360, "the bearing of the right edge", "°");
+        Guard.Within(top.Degrees, 0.1, 85, "the height of the top", "°");
+        var span = (right.Degrees - left.Degrees + 360) % 360;
+        if (span is < 0.1 or > 170)
+        {
+            throw new RefusalException(string.Create(
+                CultureInfo.InvariantCulture,
+                $"From the left edge clockwise to the right edge it is {span:0.#}°; it should be 0.1° to 170°. Have the two edges changed places?"));
+        }
+
+        // Only the angles matter, so any distance does.
+        const double metres = 100;
+        return Of(
+            name,
+            Angle.FromDegrees((left.Degrees + (span / 2)) % 360),
+            Length.FromMetres(metres),
+            Length.FromMetres(2 * metres * Math.Tan(span / 2 * (Math.PI / 180))),
+            Length.FromMetres(metres * Math.Tan(top.Radians)));
     }
 
     /// <summary>Whether it hides a place in the sky.</summary>

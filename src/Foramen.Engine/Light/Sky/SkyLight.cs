@@ -108,7 +108,9 @@ public sealed class SkyLight
     }
 
     /// <summary>Light on a plane: direct times the cosine, the sky integrated over what the plane sees of it, and the ground as an even half.</summary>
-    public FacadeLight On(Facade plane)
+    /// <param name="plane">The plane.</param>
+    /// <param name="shade">What may hide sun and moon from it; the sky behind it counts as open.</param>
+    public FacadeLight On(Facade plane, IReadOnlyList<Obstacle>? shade = null)
     {
         var (direct, sky) = (0.0, 0.0);
         Add(sun, Faded);
@@ -124,9 +126,22 @@ public sealed class SkyLight
 
         void Add(CelestialLight source, double faded)
         {
-            direct += source.DirectNormalLux(Cover) * Math.Max(0, plane.CosineTo(source.Position));
+            direct += Hidden(source.Position) ? 0 : source.DirectNormalLux(Cover) * Math.Max(0, plane.CosineTo(source.Position));
             var shaped = plane.SinTilt == 0 ? Math.Max(0, plane.CosTilt) : SkyDome.On(plane, Cover.Sky, source.SinElevation, source.Position.Azimuth.Radians) / source.HorizontalShare;
             sky += source.DiffuseHorizontalLux(Cover) * (((1 - faded) * shaped) + (faded * (1 + plane.CosTilt) / 2));
+        }
+
+        bool Hidden(SkyPosition position)
+        {
+            foreach (var obstacle in shade ?? [])
+            {
+                if (obstacle.Hides(position))
+                {
+                    return true;
+                }
+            }
+
+            return false;
         }
     }
 }

@@ -94,5 +94,23 @@ public class FirstReadingTests
 
     private static Facade North => Facade.Facing(Angle.Zero);
 
+    // In the shadow of a mill the wall has the light of sky and ground alone, as it had it before, and the colour of shade.
+    [Fact]
+    public void What_hides_the_sun_takes_its_light_and_no_other()
+    {
+        var sky = SkyLight.At(Noon, Basin, SkyCover.Clear);
+        var sun = sky.SunPosition.Azimuth.Degrees;
+        var facade = Facade.Facing(sky.SunPosition.Azimuth);
+        Obstacle Mill(double bearing, double top) => Obstacle.Between("mill", Angle.FromDegrees(bearing - 5), Angle.FromDegrees(bearing + 5), Angle.FromDegrees(top));
+        FirstReading Behind(params Obstacle[] shade) => FirstReading.Of(sky, facade, Reflectance.FromFraction(0.4), shade: shade);
+        var open = Behind();
+        Assert.True(open.Light.Direct.Lux > open.Light.FromSky.Lux);
+        Assert.Equal(open, Behind(Mill(sun + 20, 85), Mill(sun, sky.SunPosition.Elevation.Degrees - 1)));
+        var shaded = Behind(Mill(sun + 20, 85), Mill(sun, sky.SunPosition.Elevation.Degrees + 1));
+        Assert.Equal(open.Light with { Direct = default }, shaded.Light);
+        Assert.Equal(open.Luminance.CandelasPerSquareMetre * (1 - (open.Light.Direct.Lux / open.Light.Total.Lux)), shaded.Luminance.CandelasPerSquareMetre, 1e-9);
+        Assert.Equal((LightColour.Noon, LightColour.OpenShade), (open.Colour, shaded.Colour));
+    }
+
     private static FirstReading Of(SkyLight sky, double bearing) => FirstReading.Of(sky, Facade.Facing(Angle.FromDegrees(bearing)), Reflectance.FromFraction(0.4));
 }

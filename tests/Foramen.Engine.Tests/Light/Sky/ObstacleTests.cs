@@ -1,3 +1,4 @@
+using CsCheck;
 using Foramen.Engine.Light;
 using Foramen.Engine.Quantities;
 
@@ -51,6 +52,59 @@ public class ObstacleTests
     [InlineData(10, 0)]
     public void Obstacles_nowhere_are_refused(double bearing, double distance)
         => Assert.Throws<RefusalException>(() => Obstacle.Of("wall", Angle.FromDegrees(bearing), Metres(distance), Metres(1), Metres(1)));
+
+    // The same wall, sighted: edges at 350° ± 33.69°, its top at 45° in the middle.
+    [Fact]
+    public void What_is_sighted_hides_what_the_measured_thing_hides()
+    {
+        var sighted = Obstacle.Between("wall", Angle.FromDegrees(316.31), Angle.FromDegrees(23.69), Angle.FromDegrees(45));
+        Assert.Equal(350, sighted.Bearing.Degrees, 6);
+        Gen.Select(Gen.Double[0, 360], Gen.Double[0, 90])
+            .Where((azimuth, elevation) => Math.Abs(Wall.ClearanceDegrees(Sky(azimuth, elevation))) > 0.01)
+            .Sample((azimuth, elevation) => Assert.Equal(Wall.Hides(Sky(azimuth, elevation)), sighted.Hides(Sky(azimuth, elevation))), iter: Samples.Of(1000));
+    }
+
+    [Fact]
+    public void It_hides_what_is_between_its_edges_and_under_its_top_and_nothing_else()
+        => Gen.Select(Gen.Double[0, 360], Gen.Double[0.1, 170], Gen.Double[0.1, 85]).Sample(
+            (left, span, top) =>
+            {
+                var right = (left + span) % 360;
+                var thing = Obstacle.Between("hill", Angle.FromDegrees(left), Angle.FromDegrees(right), Angle.FromDegrees(top));
+                var middle = (left + (span / 2)) % 360;
+                Assert.True(thing.Hides(Sky(middle, top - 0.05)));
+                Assert.False(thing.Hides(Sky(middle, top + 0.05)));
+                // Level with the horizon it reaches from edge to edge.
+                Assert.True(thing.Hides(Sky((left + 0.01) % 360, 1e-6)));
+                Assert.True(thing.Hides(Sky((right + 359.99) % 360, 1e-6)));
+                Assert.False(thing.Hides(Sky((left + 359.99) % 360, 1e-6)));
+                Assert.False(thing.Hides(Sky((right + 0.01) % 360, 1e-6)));
+            },
+            iter: Samples.Of(500));
+
+    [Theory]
+    [InlineData(-1, 20, 10, "bearing of the left edge")]
+    [InlineData(361, 20, 10, "bearing of the left edge")]
+    [InlineData(0, 361, 10, "bearing of the right edge")]
+    [InlineData(0, 20, 0, "height of the top")]
+    [InlineData(0, 20, 86, "height of the top")]
+    [InlineData(20, 0, 10, "changed places")]
+    [InlineData(20, 20, 10, "changed places")]
+    [InlineData(0, 171, 10, "changed places")]
+    public void What_cannot_be_sighted_is_refused(double left, double right, double top, string said)
+        => Assert.Contains(
+            said,
+            Assert.Throws<RefusalException>(() => Obstacle.Between("hill", Angle.FromDegrees(left), Angle.FromDegrees(right), Angle.FromDegrees(top))).Message,
+            StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(0, 0.1, 0.1)]
+    [InlineData(360, 170, 85)]
+    [InlineData(350, 160, 45)]
+    public void Sights_at_the_edges_are_taken(double left, double right, double top)
+        => Assert.Equal("obstacle", Obstacle.Between(" ", Angle.FromDegrees(left), Angle.FromDegrees(right), Angle.FromDegrees(top)).Name);
+
+    private static SkyPosition Sky(double azimuth, double elevation) => new(Angle.FromDegrees(azimuth), Angle.FromDegrees(elevation), Angle.FromDegrees(elevation));
 
     private static Length Metres(double metres) => Length.FromMetres(metres);
 }
