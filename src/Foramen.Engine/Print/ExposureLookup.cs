@@ -32,11 +32,11 @@ internal sealed class ExposureLookup
         values[Count + 1] = values[Count];
     }
 
-    /// <summary>The value at an exposure in lux seconds, 0 or more.</summary>
+    /// <summary>The value at an exposure in lux seconds; less than none, as rounding may leave, is none.</summary>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public float At(float exposure)
     {
-        var bits = Math.Clamp(BitConverter.SingleToInt32Bits(exposure) - FirstBits, 0, Count << Shift);
+        var bits = Math.Clamp(BitConverter.SingleToInt32Bits(exposure), FirstBits, FirstBits + (Count << Shift)) - FirstBits;
         var index = bits >> Shift;
         var part = (bits & ((1 << Shift) - 1)) * PartPerUnit;
         var low = values[index];
