@@ -16,6 +16,12 @@ public sealed class Lessons(JournalSession session, Clock clock)
     private (Ledger Ledger, LedgerLessons All, Beliefs Beliefs)? known;
     private LedgerLessons? begun;
 
+    /// <summary>Whether what the journal teaches can be had within a moment: it is worked out, or little of it is left to be.</summary>
+    public bool IsAtHand => known is not null || SheetsLeft <= SheetsAtOnce;
+
+    /// <summary>How many judged sheets are still to be worked out.</summary>
+    public int SheetsLeft => session.Ledger.Sheets.All.Count(sheet => sheet is { Withdrawn: false, Judgement: not null }) - (begun?.Known ?? 0);
+
     /// <summary>Every judged sheet as a lesson.</summary>
     public LedgerLessons All => Read().All;
 
@@ -26,11 +32,14 @@ public sealed class Lessons(JournalSession session, Clock clock)
     public double HitRate => (All.Keepers.Count(kept => kept) + 1.0) / (All.Keepers.Count + 2.0);
 
     /// <summary>Works it out bit by bit while the page goes on, so that it is there when it is first asked for. Whoever asks before it is through waits for the rest alone.</summary>
-    public async Task PrepareAsync()
+    /// <param name="told">Told the sheets that are left, after each bit.</param>
+    /// <param name="cancellation">Stops after the bit in hand.</param>
+    public async Task PrepareAsync(Action<int>? told = null, CancellationToken cancellation = default)
     {
         await session.OpenAsync();
-        while (known is null)
+        while (known is null && !cancellation.IsCancellationRequested)
         {
+            told?.Invoke(SheetsLeft);
             await Task.Delay(PageTurn);
             begun = LedgerLessons.Begun(session.Ledger, begun, SheetsAtOnce);
             if (begun.IsWhole)

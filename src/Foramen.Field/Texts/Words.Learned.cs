@@ -26,6 +26,10 @@ public static partial class Words
         public const string Limits = "Bands and spreads before the first sheet are assumptions. What only ever acts together, such as speed and meter, is known as a sum; each alone stays unsure.";
         public const string Scatter = "Sheet to sheet";
 
+        public static string Reading(int left) => left > 0
+            ? string.Create(CultureInfo.CurrentCulture, $"Reading your sheets: {left:N0} to go.")
+            : "Reading your sheets.";
+
         public static string Headline(int judged, int kept) => judged == 0 ? None
             : string.Create(CultureInfo.CurrentCulture, $"{judged} {(judged == 1 ? "sheet" : "sheets")} judged, {kept} kept.");
 

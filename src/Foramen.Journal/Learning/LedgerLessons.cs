@@ -34,6 +34,9 @@ public sealed record LedgerLessons
     /// <summary>Frames with a margin, judged: the smallest margin in percent, and whether the frame spoilt the sheet.</summary>
     public required IReadOnlyList<(double MarginPercent, bool Cut)> Frames { get; init; }
 
+    /// <summary>How many judged sheets were worked out.</summary>
+    public int Known => known.Count;
+
     /// <summary>Whether every judged sheet is among them; not so of <see cref="Begun"/>.</summary>
     public bool IsWhole { get; private init; }
 

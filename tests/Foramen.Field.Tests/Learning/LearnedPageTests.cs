@@ -2,7 +2,9 @@ using Bunit;
 using Foramen.Field.Learning;
 using Foramen.Field.Tests.TestKit;
 using Foramen.Field.Texts;
+using Foramen.Journal.Bodies;
 using Foramen.Journal.Learning;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Foramen.Field.Tests.Learning;
 
@@ -34,5 +36,53 @@ public sealed class LearnedPageTests : IDisposable
         Assert.Equal(lessons.Scores!.Bins.Count, page.FindAll(".reach").Count);
         Assert.Equal(2, page.FindAll("li.sheet").Count);
         Assert.Contains("until then chance speaks louder", page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_long_journal_is_read_bit_by_bit_and_shown_when_it_is_read()
+    {
+        await JudgeAsync(60);
+        var page = field.Render<LearnedPage>();
+        page.WaitForAssertion(() => Assert.Contains("60 sheets judged, 30 kept", page.Markup, StringComparison.Ordinal));
+        Assert.Empty(page.FindAll("#reading"));
+
+        // Known once, it is there at once.
+        Assert.Contains("60 sheets judged", field.Render<LearnedPage>().Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task After_each_bit_it_is_told_how_much_is_left_and_can_be_stopped()
+    {
+        await JudgeAsync(60);
+        var lessons = field.Services.GetRequiredService<Lessons>();
+        using var stop = new CancellationTokenSource();
+        var told = new List<int>();
+        await lessons.PrepareAsync(
+            left =>
+            {
+                told.Add(left);
+                if (left == 35)
+                {
+                    stop.Cancel();
+                }
+            },
+            stop.Token);
+        Assert.Equal([60, 35], told);
+        Assert.Equal(10, lessons.SheetsLeft);
+        Assert.True(lessons.IsAtHand);
+        await lessons.PrepareAsync(told.Add, Xunit.TestContext.Current.CancellationToken);
+        Assert.Equal([60, 35, 10], told);
+        Assert.Equal(60, lessons.All.Keepers.Count);
+    }
+
+    private async Task JudgeAsync(int sheets)
+    {
+        await field.Session.OpenAsync();
+        for (var i = 0; i < sheets; i++)
+        {
+            var id = field.Session.NewId();
+            await field.Session.AppendAsync(new SheetStarted { Sheet = id });
+            await field.Session.AppendAsync(new PrintJudged { Sheet = id, Keeper = i % 2 == 0 });
+        }
     }
 }
