@@ -88,20 +88,22 @@ public sealed class SheetImageOnSmallSheetTests
     public void A_second_mask_takes_from_what_the_first_left_of_image_and_flash()
     {
         var image = SmallSheet.Image((_, _) => 1);
-        PrintMask Bar(double x) => PrintMask.Create(MaskOutline.SvgPath("M0 0H10V75H0Z"), Mm(10), MaskPlace.InTray(Mm(0)), middle: SheetPoint.FromMillimetres(x, 0));
-        var one = image.Masked(Bar(-20), PaperKind.NegativeWorking);
-        var both = one.Masked(Bar(20), PaperKind.NegativeWorking);
+
+        // Of 10 mm, eight columns, about 20 mm to either side of the middle; the right one in the upper half alone.
+        PrintMask Bar(double x, double height, double y) => PrintMask.Create(
+            MaskOutline.SvgPath(FormattableString.Invariant($"M0 0H10V{height}H0Z")), Mm(10), MaskPlace.InTray(Mm(0)), middle: SheetPoint.FromMillimetres(x, y));
+        var one = image.Masked(Bar(-20, 75, 0), PaperKind.NegativeWorking);
+        var both = one.Masked(Bar(20, 37.5, 18.75), PaperKind.NegativeWorking);
         Assert.False(image.IsMasked);
         Assert.True(both.IsMasked);
         var (open, shaded) = (new float[80], new float[80]);
-        foreach (var row in new[] { 0, 1, 30, 59 })
+        foreach (var row in new[] { 0, 1, 29, 30, 59 })
         {
             image.ReadFalloff(row, open);
             both.ReadFalloff(row, shaded);
             for (var column = 0; column < 80; column++)
             {
-                // 10 mm are eight columns, about 20 mm to either side of the middle.
-                var dark = column is (>= 20 and < 28) or (>= 52 and < 60);
+                var dark = column is >= 20 and < 28 || (row < 30 && column is >= 52 and < 60);
                 Assert.Equal(dark ? 0 : open[column], shaded[column], 1e-5);
                 Assert.Equal(dark ? 0 : image.At(column, row)!.Value.Lux, both.At(column, row)!.Value.Lux, 1e-5);
             }

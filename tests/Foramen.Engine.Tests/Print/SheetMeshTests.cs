@@ -25,8 +25,8 @@ public sealed class SheetMeshTests
         };
         var projection = SheetProjection.Of(camera, PhotographField.FromHorizontalAngle(400, 300, Angle.FromDegrees(60)), SheetFormat.Level);
 
-        // Luminance grows across the photograph, and is not known beyond its 30° to each side.
-        var map = LuminanceMap.FromValues(8, 6, [.. Enumerable.Range(0, 48).Select(i => (i % 8) + 0.5f)]);
+        // Luminance grows across the photograph and down it, and is not known beyond its 30° to each side.
+        var map = LuminanceMap.FromValues(8, 6, [.. Enumerable.Range(0, 48).Select(i => (i % 8) + (3 * (i / 8)) + 2f)]);
         var image = SheetImage.Make(map, projection, pixels, cancellation: TestContext.Current.CancellationToken);
         Assert.False(image.Known.IsEmpty);
         var line = new float[image.Grid.Width];
@@ -43,7 +43,7 @@ public sealed class SheetMeshTests
                 Assert.Equal(seen, image.At(column, row) is not null);
                 if (seen)
                 {
-                    var luminance = Math.Clamp(photoX * 8, 0.5, 7.5);
+                    var luminance = Math.Clamp(photoX * 8, 0.5, 7.5) + (3 * Math.Clamp(photoY * 6, 0.5, 5.5));
                     Assert.Equal(falloff * onAxis * luminance, image.At(column, row)!.Value.Lux, (0.0012 * onAxis * luminance) + (0.01 * onAxis));
                 }
                 else
