@@ -19,7 +19,7 @@ internal sealed partial class BrowserLevel : ILevel
             loaded = true;
         }
 
-        return await Start((beta, gamma) => onReading(LevelReading.FromOrientation(beta, gamma))) switch
+        return await Start((beta, gamma, alpha) => onReading(LevelReading.FromOrientation(beta, gamma, double.IsNaN(alpha) ? null : alpha))) switch
         {
             "on" => LevelState.On,
             "refused" => LevelState.Refused,
@@ -36,7 +36,7 @@ internal sealed partial class BrowserLevel : ILevel
     }
 
     [JSImport("start", Module)]
-    private static partial Task<string> Start([JSMarshalAs<JSType.Function<JSType.Number, JSType.Number>>] Action<double, double> callback);
+    private static partial Task<string> Start([JSMarshalAs<JSType.Function<JSType.Number, JSType.Number, JSType.Number>>] Action<double, double, double> callback);
 
     [JSImport("stop", Module)]
     private static partial void StopReading();

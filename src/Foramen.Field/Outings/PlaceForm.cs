@@ -61,6 +61,14 @@ public sealed class PlaceForm
     /// <summary>The device says where the camera stands.</summary>
     public void StandAt(double latitude, double longitude) => (Latitude, Longitude) = (Text(latitude, 5), Text(longitude, 5));
 
+    /// <summary>The device was aimed at what the camera looks towards.</summary>
+    /// <param name="bearingDegrees">From north.</param>
+    public void LookTowards(double bearingDegrees)
+    {
+        Messages.Remove(nameof(Faces));
+        Faces = Text(Math.Round(bearingDegrees) % 360, 0);
+    }
+
     /// <summary>The bearing from where the camera stands to a second spot becomes what it looks towards.</summary>
     /// <param name="latitude">Of the second spot, degrees.</param>
     /// <param name="longitude">Of the second spot, degrees.</param>

@@ -38,6 +38,22 @@ public sealed class ShadeForm
         return this;
     }
 
+    /// <summary>The device was aimed at the left edge.</summary>
+    /// <param name="bearingDegrees">From north.</param>
+    public void AimAtLeft(double bearingDegrees)
+    {
+        Messages.Remove(nameof(Left));
+        Left = NumberText.Show(Math.Round(bearingDegrees) % 360, 0);
+    }
+
+    /// <summary>The device was aimed at the right edge.</summary>
+    /// <param name="bearingDegrees">From north.</param>
+    public void AimAtRight(double bearingDegrees)
+    {
+        Messages.Remove(nameof(Right));
+        Right = NumberText.Show(Math.Round(bearingDegrees) % 360, 0);
+    }
+
     /// <summary>The device was aimed at the top.</summary>
     /// <param name="tiltDegrees">Upwards.</param>
     public void AimAtTop(double tiltDegrees)

@@ -28,6 +28,7 @@ public static partial class Words
         public const string Here = "I stand here";
         public const string Looking = "Asking this device…";
         public const string NotTold = "This device does not say where it is; type the coordinates.";
+        public const string Sight = "Take the bearing with this device";
         public const string Towards = "Take the bearing to a second spot";
         public const string TowardsWhy = "Walk to what you photograph and touch here, or type its coordinates above instead: the bearing from where you stand to there is worked out.";
         public const string TowardsHere = "The facade is here";

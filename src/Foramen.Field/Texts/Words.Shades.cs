@@ -1,5 +1,4 @@
 using System.Globalization;
-using Foramen.Field.Units;
 using Foramen.Journal.Bodies;
 
 namespace Foramen.Field.Texts;
@@ -17,7 +16,9 @@ public static partial class Words
         public const string Right = "Right edge at";
         public const string Top = "Top, in its middle";
         public const string TopHint = "Degrees above the horizon. At arm’s length a fist is about 10, a spread hand 20.";
-        public const string Aim = "Take the height with this device";
+        public const string LeftEdge = "Left edge";
+        public const string RightEdge = "Right edge";
+        public const string Aim = "Sight it with this device";
         public const string AimedDown = "The device was aimed below the horizon; hold it upright, with its back to the top.";
         public const string Falls = "Its shadow falls on";
         public const string OnFacade = "the facade";
@@ -29,8 +30,6 @@ public static partial class Words
         private const string Nameless = "something in its way";
 
         public static string Nth(int number) => string.Create(CultureInfo.CurrentCulture, $"Number {number} in the sun’s way");
-
-        public static string Take(double tilt) => $"Back of the device to its top, then touch: {NumberText.Show(tilt, 0)}°";
 
         public static string NameOf(PlaceShade shade) => shade.Name ?? Nameless;
 

@@ -158,16 +158,19 @@ public sealed class PlaceDayTests
         var form = field.Render<PlacePage>(parameters => parameters.Add(p => p.IdText, place.Place.ToString()));
         form.Find("#shade-add").Click();
         form.Find("#shade-0-name").Input("row of poplars");
-        form.Find("#shade-0-left").Input("150");
-        form.Find("#shade-0-right").Input("210");
         AngleSharp.Dom.IElement Button(string text) => form.FindAll("button").First(button => button.TextContent.Contains(text, StringComparison.Ordinal));
-        Button("Take the height").Click();
-        await form.InvokeAsync(() => field.Level.OnReading!(new LevelReading(-3, 0)));
-        Button("then touch").Click();
+        Task SightAsync(double tilt, double? bearing) => form.InvokeAsync(() => field.Level.OnReading!(new LevelReading(tilt, 0, bearing)));
+        Button("Sight it").Click();
+        await SightAsync(-3, 149.6);
+        Button("Left edge: 150°").Click();
+        Button("Top, in its middle: −3°").Click();
         Assert.Contains("below the horizon", form.Find("#shade-0").TextContent, StringComparison.Ordinal);
-        Button("Take the height").Click();
-        await form.InvokeAsync(() => field.Level.OnReading!(new LevelReading(80.2, 0)));
-        Button("then touch").Click();
+        await SightAsync(1, 210.2);
+        Button("Right edge: 210°").Click();
+        await SightAsync(80.2, null);
+        Button("Top, in its middle: 80°").Click();
+        Button("Done").Click();
+        Assert.Equal(("150", "210"), (form.Find("#shade-0-left").GetAttribute("value"), form.Find("#shade-0-right").GetAttribute("value")));
         Assert.Equal("80", form.Find("#shade-0-top").GetAttribute("value"));
         Assert.Null(field.Level.OnReading);
         await form.Find("form").SubmitAsync();
@@ -179,17 +182,6 @@ public sealed class PlaceDayTests
         Button("Remove it").Click();
         await form.Find("form").SubmitAsync();
         Assert.Null(field.Session.Ledger.Places.Find(place.Place)!.Body.Shades);
-    }
-
-    [Fact]
-    public void A_device_that_does_not_say_how_it_is_held_leaves_the_height_to_be_typed()
-    {
-        using var field = new FieldContext();
-        field.Level.State = LevelState.Missing;
-        var rows = field.Render<ShadeRows>(parameters => parameters.Add(p => p.Shades, [new ShadeForm()]));
-        rows.FindAll("button").First(button => button.TextContent.Contains("Take the height", StringComparison.Ordinal)).Click();
-        Assert.NotEmpty(rows.Find("[role=status]").TextContent);
-        Assert.Contains(rows.FindAll("button"), button => button.TextContent.Contains("Take the height", StringComparison.Ordinal));
     }
 
     private static PlaceDefined Place(double faces, double latitude) => new()
