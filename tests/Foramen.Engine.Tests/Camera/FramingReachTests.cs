@@ -88,6 +88,15 @@ public sealed class FramingReachTests
         Assert.Equal(fit.LeastMargin >= 0, fit.Fits);
     });
 
+    // Touching both edges of the sheet a subject is still on it; 20 m from 10 m below, 15 m away: 10·60/15 = 40 mm each way of a sheet of 80.
+    [Fact]
+    public void What_touches_the_edges_fits()
+    {
+        Assert.True(new FramingFit(Angle.Zero, 0, 0, 1, null).Fits);
+        Assert.Equal(0, Framing.With(Flat(0.35, 60, 100, 80)).Fit(Subject(15, 20, -10), Angle.Zero).LeastMargin, 1e-12);
+        Assert.False(new FramingFit(Angle.Zero, 0.1, -1e-9, 1, null).Fits);
+    }
+
     // Upright lines run to a point f/tan t above the axis' foot: with the foot 10 mm above the middle, 60/tan 20° + 10 = 174.85 mm above it, so atan(50/174.85) = 15.9585°.
     [Fact]
     public void The_lean_is_that_at_half_the_height()

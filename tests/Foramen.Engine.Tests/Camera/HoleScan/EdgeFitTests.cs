@@ -159,7 +159,7 @@ public sealed class EdgeFitTests
         Assert.True(burr.Burr > burr.Notch && notch.Notch > notch.Burr);
     }
 
-    // By hand: twice the diameter is four times the light, two stops; a spread of a tenth of it 2·lg2 1.1 = 0.275 stop; 60 mm over 0.4 mm is f/150.
+    // By hand: twice the diameter is four times the light, two stops, four times it four; a spread of a tenth of it 2·lg2 1.1 = 0.275 stop; 60 mm over 0.4 mm is f/150.
     [Fact]
     public void What_another_hole_does_in_a_camera()
     {
@@ -169,6 +169,7 @@ public sealed class EdgeFitTests
         Assert.Equal(2, one.Light.Value, 1e-9);
         Assert.Equal(0.275, one.LightSd.Value, 5e-4);
         Assert.Equal(150, one.FNumber.Value, 1e-9);
+        Assert.Equal(4, HoleConsequence.Of(camera, Hole.FromDiameter(Length.FromMillimetres(0.8)), light).Light.Value, 1e-9);
         Assert.True(one.FinestLines < one.FinestLinesAtBest);
         Assert.Equal(0.1, PointSpread.Of(Length.FromMillimetres(0.4), Length.FromMillimetres(60), light).ContrastAt(one.FinestLines), 1e-5);
         Assert.Equal(0.1, PointSpread.Of(one.BestDiameter, Length.FromMillimetres(60), light).ContrastAt(one.FinestLinesAtBest), 1e-5);

@@ -7,17 +7,24 @@ namespace Foramen.Engine.Tests.Camera;
 public sealed class HoleFinderTests
 {
     // Discs of a code on a plate of a code, drawn pixel by pixel: a pixel belongs to a disc if its middle does.
-    private static ScanImage Scan(byte plate, params (double X, double Y, double Radius, byte Code)[] discs)
+    private static ScanImage Scan(byte plate, params (double X, double Y, double Radius, byte Code)[] discs) => Drawn((x, y) =>
+    {
+        var code = plate;
+        foreach (var disc in discs)
+        {
+            code = double.Hypot(x + 0.5 - disc.X, y + 0.5 - disc.Y) < disc.Radius ? disc.Code : code;
+        }
+
+        return code;
+    });
+
+    private static ScanImage Drawn(Func<int, int, byte> code)
     {
         const int Side = 200;
         var codes = new byte[Side * Side];
         for (var i = 0; i < codes.Length; i++)
         {
-            codes[i] = plate;
-            foreach (var disc in discs)
-            {
-                codes[i] = double.Hypot((i % Side) + 0.5 - disc.X, (i / Side) + 0.5 - disc.Y) < disc.Radius ? disc.Code : codes[i];
-            }
+            codes[i] = code(i % Side, i / Side);
         }
 
         return ScanImage.FromGrey(Side, Side, codes);
@@ -132,6 +139,61 @@ public sealed class HoleFinderTests
         Assert.StartsWith("Nothing round stands out in the scan; the largest spot, ", message, StringComparison.Ordinal);
         Assert.Contains("at 101,100", message, StringComparison.Ordinal);
         Assert.Matches("is 2\\.[2-5] times as long as wide", message);
+    }
+
+    // Half-way to a scratch of 255 only the scratch stands out; nearer to the plate the hole does too, and the scratch is still one.
+    [Fact]
+    public void A_scratch_met_twice_is_counted_once()
+    {
+        var found = HoleFinder.Find(Drawn((x, y) => (byte)(y is >= 20 and < 26 && x is >= 40 and < 160 ? 255 : double.Hypot(x - 99.5, y - 119.5) < 20 ? 110 : 20)));
+        Assert.Equal(40, found.Hole.Diameter, 0.5);
+        Assert.Equal(1, found.Others);
+    }
+
+    // Squares and nearly squares are round enough (of their ellipse they fill 3/π): 18 × 25 is half of 30 × 30.
+    [Theory]
+    [InlineData(25, true)]
+    [InlineData(24, false)]
+    public void Just_half_as_large_is_a_rival(int height, bool rivals)
+    {
+        var found = HoleFinder.Find(Drawn((x, y) => (byte)((x is >= 30 and < 60 && y is >= 30 and < 60) || (x is >= 120 and < 138 && y >= 100 && y < 100 + height) ? 200 : 20)));
+        Assert.Equal((900.0, rivals), (found.Hole.Area, found.Rival is not null));
+    }
+
+    // What lies along the border and takes a quarter of the scan or more is no hole that was cut, but a plate's edge; nor is a speck of a few pixels one.
+    [Theory]
+    [InlineData(30, "touches the border")]
+    [InlineData(49, "touches the border")]
+    [InlineData(50, "There is no hole")]
+    [InlineData(60, "There is no hole")]
+    [InlineData(80, "There is no hole")]
+    public void A_quarter_of_the_scan_along_the_border_is_no_hole(int columns, string says)
+    {
+        Assert.Contains(says, Refusal(Drawn((x, _) => (byte)(x < columns ? 200 : 20))), StringComparison.Ordinal);
+        Assert.Contains(says, Refusal(Drawn((_, y) => (byte)(y >= 200 - columns ? 20 : 200))), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_speck_on_the_border_is_no_hole() => Assert.Contains("There is no hole", Refusal(Scan(20, (1, 100, 3, 200))), StringComparison.Ordinal);
+
+    // Half across 90 pixels of a scan of 200 it takes two thirds of it, and is still amid the plate.
+    [Theory]
+    [InlineData(20, 200)]
+    [InlineData(200, 20)]
+    public void A_hole_that_fills_most_of_the_scan_is_found(byte plate, byte code)
+    {
+        var found = HoleFinder.Find(Scan(plate, (100, 100, 90, code)));
+        Assert.Equal(180, found.Hole.Diameter, 0.5);
+        Assert.Equal(code > plate, found.Hole.IsBright);
+    }
+
+    // A hundred specks of four pixels about the hole, of which none counts as dust.
+    [Fact]
+    public void Many_specks_do_not_hide_the_hole()
+    {
+        var found = HoleFinder.Find(Drawn((x, y) => (byte)(double.Hypot(x - 99.5, y - 99.5) < 20 || (double.Hypot(x - 99.5, y - 99.5) > 30 && x % 18 is 4 or 5 && y % 18 is 4 or 5) ? 200 : 20)));
+        Assert.Equal(40, found.Hole.Diameter, 0.5);
+        Assert.Equal(0, found.Others);
     }
 
     [Fact]
