@@ -108,13 +108,22 @@ public sealed class HoleOutlineTests
         Assert.Equal((Math.PI * 400) + (Math.PI / Sectors * (notched.Left[9] * (40 + notched.Left[9]))), notched.Area, 1e-9);
     }
 
-    // On an outline of 20 + 2 cos 2θ a sector that lies d outside adds ½ ∫ (ρ + d)² − ρ² dθ = d·(20·Δ + sin 2θ₂ − sin 2θ₁) + ½ d²·Δ.
+    // On an outline of 20 + 4 cos 2θ a sector that lies d outside adds ½ ∫ (ρ + d)² − ρ² dθ = d·(20·Δ + 2 sin 2θ₂ − 2 sin 2θ₁) + ½ d²·Δ; its own edge is ρ·Δ long.
     [Fact]
     public void A_notch_in_a_long_hole_adds_by_the_radius_where_it_lies()
     {
-        var notched = Outline(Waved(Edge(48, 48, 20), 2, 2, 0), 0.002, more: On(27, 0.3));
+        var notched = Outline(Waved(Edge(48, 48, 20), 2, 4, 0), 0.002, more: On(27, 0.3));
         var (from, to, more) = (2 * Math.PI * 27 / Sectors, 2 * Math.PI * 28 / Sectors, notched.Left[27]);
-        Assert.Equal((Math.PI * 402) + (more * ((20 * (to - from)) + Math.Sin(2 * to) - Math.Sin(2 * from))) + (more * more * (to - from) / 2), notched.Area, 5e-4);
+        Assert.Equal(0.3 / 0.2 / ((20 + (4 * Math.Cos(from + to))) * (to - from)), more, 0.012);
+        Assert.Equal((Math.PI * 408) + (more * ((20 * (to - from)) + (2 * Math.Sin(2 * to)) - (2 * Math.Sin(2 * from)))) + (more * more * (to - from) / 2), notched.Area, 5e-4);
+    }
+
+    // Where the scan ends there is nothing to see, and no burr.
+    [Fact]
+    public void A_border_is_no_burr()
+    {
+        Assert.All(Outline(Edge(82, 48, 20), 0.002).Left, left => Assert.Equal(0, left));
+        Assert.All(Outline(Edge(48, 6, 20), 0.002).Left, left => Assert.Equal(0, left));
     }
 
     // R + e cos 2(θ − θ₀) is convex for small e and the same from behind: 2(R + e) long and 2(R − e) wide.
@@ -153,6 +162,10 @@ public sealed class HoleOutlineTests
 
         // R + e cos 2θ, seen in the middles of 31 sectors, of which none is farther than 5.8° from where it is longest: e(1 − cos 11.6°) = 0.02 e less at most.
         Assert.InRange(Outline(Waved(Edge(48, 48, 20), 2, 0, 1)).RadiusRange(), 2 - 0.08, 2);
+
+        // A notch where a long hole is long reaches out all the more: in the second sector, 20 + 1.5 cos(3 · 2π/31); the least radii are two degrees beside the short axis, in the eighth.
+        var longer = Outline(Waved(Edge(48, 48, 20), 2, 1.5, 0), 0.002, more: On(1, 0.3));
+        Assert.Equal(longer.Left[1] + (1.5 * (Math.Cos(6 * Math.PI / 31) - Math.Cos(30 * Math.PI / 31))), longer.RadiusRange(), 1e-9);
     }
 
     // From the right downwards; a tenth of a turn and six tenths are in sectors 3 and 18.
