@@ -87,6 +87,23 @@ public sealed class EdgeFitEndTests
         }
     }
 
+    // What lies around it, three fifths farther out, is partly off the scan or just at its end (72 + 1.6 · 15 = 96).
+    [Theory]
+    [InlineData(48, 72)]
+    [InlineData(72, 48)]
+    [InlineData(20, 20)]
+    [InlineData(76, 76)]
+    [InlineData(76, 19)]
+    [InlineData(19, 76)]
+    public void A_hole_close_to_the_border_is_fitted_as_any_other(double x, double y)
+    {
+        var model = EdgeFit.Of((Clear with { X = x, Y = y, LongAxis = 15, ShortAxis = 15, Noise = 0 }).Draw(), Guess(x, y, 15)).Model;
+        Assert.Equal(x, model.X, 0.03);
+        Assert.Equal(y, model.Y, 0.03);
+        Assert.Equal(15, model.MeanRadius, 0.03);
+        Assert.Equal(0.65, model.Contrast, 0.01);
+    }
+
     [Fact]
     public void An_edge_beside_the_scan_is_refused() => Assert.Throws<RefusalException>(() => EdgeFit.Of(Clear.Draw(), Guess(200, 48, 10)));
 }
