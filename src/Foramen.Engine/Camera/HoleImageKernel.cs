@@ -66,8 +66,10 @@ public sealed class HoleImageKernel
             return new HoleImageKernel(0, [1], spread.EnergyWithin(Length.FromMillimetres(pitchMillimetres / 2)));
         }
 
-        // One octant is integrated, the other seven are its mirror images. Fine enough to give ten samples to the circle that holds half.
-        var samples = Math.Clamp((int)Math.Ceiling(10 * pitchMillimetres / spread.DiameterHolding(0.5).Millimetres), 4, 40);
+        // One octant is integrated, the other seven are its mirror images. Fine enough to give ten samples to the circle that holds half; of a pixel wider than the spot
+        // only the part is sampled that the spot reaches.
+        var across = Math.Min(pitchMillimetres, 2 * spread.ComputedRadius.Millimetres);
+        var samples = Math.Clamp((int)Math.Ceiling(10 * across / spread.DiameterHolding(0.5).Millimetres), 4, 40);
         var size = (2 * halfWidth) + 1;
         var energies = new double[size * size];
         var sum = 0.0;
@@ -95,17 +97,27 @@ public sealed class HoleImageKernel
 
     private static double PixelEnergy(PointSpread spread, int x, int y, double pitch, int samples)
     {
+        var reach = spread.ComputedRadius.Millimetres / pitch;
+        var (left, width) = Within(x, reach);
+        var (top, height) = Within(y, reach);
         var sum = 0.0;
         for (var j = 0; j < samples; j++)
         {
             for (var i = 0; i < samples; i++)
             {
-                var dx = x - 0.5 + ((i + 0.5) / samples);
-                var dy = y - 0.5 + ((j + 0.5) / samples);
+                var dx = left + (width * ((i + 0.5) / samples));
+                var dy = top + (height * ((j + 0.5) / samples));
                 sum += spread.DensityAt(pitch * Math.Sqrt((dx * dx) + (dy * dy)));
             }
         }
 
-        return sum * pitch * pitch / (samples * samples);
+        return sum * width * height * pitch * pitch / (samples * samples);
+    }
+
+    // The part of a pixel's side that lies within reach of the middle, pixels: where it begins, and how long it is.
+    private static (double From, double Long) Within(int place, double reach)
+    {
+        var from = Math.Max(place - 0.5, -reach);
+        return (from, Math.Max(0, Math.Min(place + 0.5, reach) - from));
     }
 }

@@ -61,6 +61,31 @@ public class HoleImageKernelTests
     [Fact]
     public void On_a_coarse_grid_it_is_a_single_pixel() => Assert.Equal(1, HoleImageKernel.Of(Spread, 5).Size);
 
+    // On pixels far wider than the spot the middle one holds all of it but the faint far rings, and one beside it nothing that counts.
+    [Theory]
+    [InlineData(2)]
+    [InlineData(5)]
+    [InlineData(20)]
+    [InlineData(100)]
+    public void A_pixel_wider_than_the_spot_holds_it(double pitch)
+    {
+        var kernel = HoleImageKernel.WithHalfWidth(Spread, pitch, 1);
+        Assert.InRange(kernel.HeldEnergy, 0.98, 1.0005);
+        Assert.Equal(1, kernel.Weights[4], 0.01);
+        Assert.Equal(kernel.Weights[1], kernel.Weights[3]);
+        Assert.InRange(kernel.Weights[1], 0, 0.003);
+    }
+
+    // A sharp disc of 3 mm on pixels of 4: each takes the part of the disc that lies on it. Beyond 2 mm from the middle lies a segment of (R² acos q − q R² √(1 − q²))/πR² of it, q = 2/3.
+    [Fact]
+    public void Wide_pixels_share_a_wide_disc_by_area()
+    {
+        var kernel = HoleImageKernel.WithHalfWidth(PointSpread.Of(Mm(6), Mm(63), PaperLight.Monochromatic(450)), 4, 1);
+        var segment = (Math.Acos(2 / 3.0) - (2 / 3.0 * Math.Sqrt(5 / 9.0))) / Math.PI;
+        Assert.Equal(segment, kernel.Weights[0] + kernel.Weights[1] + kernel.Weights[2], 0.005);
+        Assert.Equal(1, kernel.HeldEnergy, 0.005);
+    }
+
     [Fact]
     public void Absurd_grids_are_refused()
     {

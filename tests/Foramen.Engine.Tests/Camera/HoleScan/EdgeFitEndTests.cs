@@ -62,6 +62,17 @@ public sealed class EdgeFitEndTests
         Assert.Equal(good.Model.Contrast, poor.Model.Contrast, 0.005);
     }
 
+    // Half a code is the least doubt that a code leaves: rounding to 255 steps spreads by 1/(255·√12) = 0.0011, at little contrast as at much.
+    [Theory]
+    [InlineData(0.3)]
+    [InlineData(0.75)]
+    public void Without_noise_the_codes_are_all_the_noise(double inside)
+    {
+        var fit = EdgeFit.Of((Clear with { Noise = 0, Inside = inside }).Draw(), Guess(48, 48, 20));
+        Assert.InRange(fit.Noise, 0.0004, 0.0022);
+        Assert.Equal(20, fit.Model.MeanRadius, 0.03);
+    }
+
     // Levels of 0.4 and 0.6 under noise of 0.2: the step is no more than the noise of one pixel.
     [Fact]
     public void Noise_as_large_as_the_step_is_refused() => Gen.Int[1, 1000].Sample(seed => Assert.Contains(
