@@ -54,7 +54,7 @@ internal static class HoleFinder
     private static RefusalException Refusal(ScanImage scan, List<HoleCandidate> all)
     {
         var pixels = scan.Width * (double)scan.Height;
-        var cut = all.Where(one => one.TouchesBorder && one.Area < pixels / 4 && one.Diameter >= LeastDiameter).OrderByDescending(one => one.Area).ToList();
+        var isCut = all.Exists(one => one.TouchesBorder && one.Area < pixels / 4 && one.Diameter >= LeastDiameter);
         var inside = all.Where(one => !one.TouchesBorder).OrderByDescending(one => one.Area).ToList();
         if (inside.Count > 0 && inside[0].Diameter >= LeastDiameter)
         {
@@ -62,7 +62,7 @@ internal static class HoleFinder
                 $"Nothing round stands out in the scan; the largest spot, {inside[0].Diameter:0} pixels wide at {inside[0].X:0},{inside[0].Y:0}, is {inside[0].LongAxis / inside[0].ShortAxis:0.0} times as long as wide or ragged, as dust is; clean the plate and scan it again."));
         }
 
-        if (cut.Count > 0)
+        if (isCut)
         {
             return new RefusalException("The hole touches the border of the scan; scan it again with some of the plate on every side.");
         }
