@@ -34,6 +34,7 @@ builder.Services.AddSingleton<Lessons>();
 builder.Services.AddSingleton<Bag>();
 builder.Services.AddSingleton<IWake, BrowserWake>();
 builder.Services.AddSingleton<ISignals, BrowserSignals>();
+builder.Services.AddSingleton<RunningWatch>();
 builder.Services.AddSingleton<ILevel, BrowserLevel>();
 builder.Services.AddSingleton<IShare, BrowserShare>();
 builder.Services.AddSingleton<IWhere, BrowserWhere>();

@@ -11,7 +11,9 @@ internal sealed partial class BrowserSignals : ISignals
 
     private Task? loading;
 
-    public Task PrepareAsync() => loading ??= JSHost.ImportAsync(Module, "../js/sound.js");
+    public event Action? Ready;
+
+    public Task PrepareAsync() => loading ??= LoadAsync();
 
     public void Play(Signal signal, TimeSpan after = default)
     {
@@ -36,6 +38,15 @@ internal sealed partial class BrowserSignals : ISignals
             VibrateNow(string.Join(',', milliseconds));
         }
     }
+
+    private async Task LoadAsync()
+    {
+        await JSHost.ImportAsync(Module, "../js/sound.js");
+        Watch(() => Ready?.Invoke());
+    }
+
+    [JSImport("watch", Module)]
+    private static partial void Watch([JSMarshalAs<JSType.Function>] Action callback);
 
     [JSImport("play", Module)]
     private static partial void PlaySound(string signal, double seconds);

@@ -1,3 +1,5 @@
+using Foramen.Journal.Fold;
+
 namespace Foramen.Field.Sheets;
 
 /// <summary>How a timed step stands at an instant, by the wall clock alone.</summary>
@@ -7,6 +9,18 @@ namespace Foramen.Field.Sheets;
 /// <param name="ClockWentBack">Whether the clock stands before its beginning, so that the time so far is not known.</param>
 public sealed record StepTime(DateTimeOffset Since, double PlannedSeconds, double ElapsedSeconds, bool ClockWentBack)
 {
+    /// <summary>How the bath that a sheet is in stands; null where it is in none.</summary>
+    public static StepTime? OfBath(Sheet sheet, DateTimeOffset now)
+    {
+        if (!Running.BathIsOn(sheet) || sheet.Bath!.PositionAt(now) is not { } position)
+        {
+            return null;
+        }
+
+        var step = sheet.Bath.Steps[^1];
+        return new StepTime(step.At.AddSeconds(-(step.Body.SecondsAgo ?? 0)), step.Body.PlannedSeconds, position.ElapsedSeconds, position.ClockWentBack);
+    }
+
     /// <summary>Time left, s; zero when done.</summary>
     public double LeftSeconds => Math.Max(0, PlannedSeconds - ElapsedSeconds);
 

@@ -6,13 +6,12 @@ using Microsoft.AspNetCore.Components;
 namespace Foramen.Field.Sheets;
 
 /// <summary>
-/// A step that counts time down: ticks while something runs, keeps the screen awake and gives the signals. What it shows is worked out from the
-/// journal and the wall clock each time.
+/// A step that counts time down: ticks while something runs. What it shows is worked out from the journal and the wall clock each time; signals are the
+/// <see cref="RunningWatch"/>'s.
 /// </summary>
-public abstract class TimedStep : ComponentBase, IAsyncDisposable
+public abstract class TimedStep : ComponentBase, IDisposable
 {
     private Ticker? ticker;
-    private bool signalled;
     private bool disposed;
 
     /// <summary>The sheet.</summary>
@@ -20,6 +19,9 @@ public abstract class TimedStep : ComponentBase, IAsyncDisposable
 
     /// <summary>Sounds and vibration.</summary>
     [Inject] protected ISignals Signals { get; set; } = null!;
+
+    /// <summary>Looks after all that runs.</summary>
+    [Inject] protected RunningWatch Watch { get; set; } = null!;
 
     /// <summary>Keeps the screen awake.</summary>
     [Inject] protected IWake Wake { get; set; } = null!;
@@ -34,15 +36,13 @@ public abstract class TimedStep : ComponentBase, IAsyncDisposable
     protected StepTime? Timing { get; private set; }
 
     /// <inheritdoc/>
-    public async ValueTask DisposeAsync()
+    public void Dispose()
     {
         GC.SuppressFinalize(this);
         disposed = true;
         Platform.Returned -= OnReturned;
         Wake.Changed -= OnWakeChanged;
         ticker?.Dispose();
-        Signals.Cancel();
-        await Wake.ReleaseAsync();
     }
 
     /// <inheritdoc/>
@@ -52,9 +52,8 @@ public abstract class TimedStep : ComponentBase, IAsyncDisposable
         Platform.Returned += OnReturned;
         Wake.Changed += OnWakeChanged;
         Read();
+        // Ready for the touch that begins it, since sound is allowed by a touch alone.
         await Signals.PrepareAsync();
-        // From one running sheet to another, the page left behind takes back its signals after this one is made: plan them later than that.
-        await Task.Yield();
         await FollowAsync();
     }
 
@@ -67,13 +66,10 @@ public abstract class TimedStep : ComponentBase, IAsyncDisposable
     /// <summary>How what runs stands at an instant; null where nothing runs.</summary>
     protected abstract StepTime? TimeAt(DateTimeOffset now);
 
-    /// <summary>When cues are heard, seconds from the beginning.</summary>
-    protected virtual IEnumerable<double> CueSeconds() => [];
-
     /// <summary>The address of a step of this sheet.</summary>
     protected string Address(Journal.Fold.SheetStep step) => $"sheet/{Sheet.Id}/{SheetPage.StepName(step)}";
 
-    /// <summary>After everything that changes the course: tick or not, awake or not, and the signals at their new times.</summary>
+    /// <summary>After everything that changes the course: tick or not, and the signals at their new times.</summary>
     protected async Task FollowAsync()
     {
         Read();
@@ -84,40 +80,17 @@ public abstract class TimedStep : ComponentBase, IAsyncDisposable
             return;
         }
 
-        Signals.Cancel();
-        signalled = Timing is { IsDone: true };
-        if (Timing is not { } timing)
+        if (Timing is { } timing)
         {
-            await Wake.ReleaseAsync();
-            return;
+            ticker = new Ticker(Sheet.Clock, timing.Since.AddSeconds(timing.PlannedSeconds), () => InvokeAsync(Tick));
         }
 
-        ticker = new Ticker(Sheet.Clock, timing.Since.AddSeconds(timing.PlannedSeconds), () => InvokeAsync(Tick));
-        if (Keeper.Current.Sound && timing is { ClockWentBack: false, IsDone: false })
-        {
-            foreach (var cue in CueSeconds().Where(cue => cue > timing.ElapsedSeconds))
-            {
-                Signals.Play(Signal.Cue, TimeSpan.FromSeconds(cue - timing.ElapsedSeconds));
-            }
-
-            Signals.Play(Signal.End, TimeSpan.FromSeconds(timing.LeftSeconds));
-        }
-
-        await Wake.HoldAsync();
+        await Watch.FollowAsync();
     }
 
     private void Tick()
     {
         Read();
-        if (Timing is { IsDone: true } && !signalled)
-        {
-            signalled = true;
-            if (Keeper.Current.Vibration)
-            {
-                Signals.Vibrate(400, 200, 400, 200, 800);
-            }
-        }
-
         StateHasChanged();
     }
 

@@ -22,6 +22,8 @@ public static partial class Words
         public const string Keeper = "Keeper";
         public const string NotKept = "Not a keeper";
 
+        public static string TimeIsOver(string sheet, string what) => $"{sheet}: the time of {what} is over.";
+
         public static string Numbered(int number) => $"Sheet {number}";
     }
 }

@@ -52,6 +52,10 @@ internal sealed class FakePlatform : IPlatform
 
 internal sealed class FakeSignals : ISignals
 {
+    public event Action? Ready;
+
+    public void BecomeReady() => Ready?.Invoke();
+
     public List<(Signal Signal, TimeSpan After)> Planned { get; } = [];
 
     public int Vibrations { get; private set; }

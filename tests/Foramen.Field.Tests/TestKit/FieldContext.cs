@@ -35,6 +35,7 @@ internal sealed class FieldContext : BunitContext
         Services.AddSingleton<IPictures>(Pictures);
         Services.AddSingleton<ISignals>(Signals);
         Services.AddSingleton<IWake>(Wake);
+        Services.AddSingleton<RunningWatch>();
         Services.AddSingleton<ILevel>(Level);
         Services.AddSingleton<IShare>(Share);
         Services.AddSingleton<IWhere>(Where);

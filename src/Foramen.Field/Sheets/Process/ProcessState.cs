@@ -127,16 +127,7 @@ public sealed class ProcessState
     public FixerAccount? Fixer => new UsualBaths(sheet.Session.Ledger).Fixer;
 
     /// <summary>How the bath stands; null where the sheet is in none.</summary>
-    public StepTime? TimeAt(DateTimeOffset now)
-    {
-        if (!IsRunning || Run!.PositionAt(now) is not { } position)
-        {
-            return null;
-        }
-
-        var step = Run.Steps[^1];
-        return new StepTime(step.At.AddSeconds(-(step.Body.SecondsAgo ?? 0)), step.Body.PlannedSeconds, position.ElapsedSeconds, position.ClockWentBack);
-    }
+    public StepTime? TimeAt(DateTimeOffset now) => sheet.Sheet is { } one ? StepTime.OfBath(one, now) : null;
 
     /// <summary>What the hand does now; null where the sheet is in no bath.</summary>
     public AgitationCue? CueAt(DateTimeOffset now)

@@ -5,10 +5,22 @@
 let context = null;
 /** @type {{oscillator: OscillatorNode}[]} */
 let scheduled = [];
+let report = () => { };
+
+/** @param {() => void} callback called when sound becomes possible */
+export function watch(callback) { report = callback; }
 
 function unlock() {
   // It runs for as long as the app does, for the sake of a signal now and then: with few samples and long buffers it takes 0.9 % of a core instead of 1.4 %.
-  context ??= new AudioContext({ sampleRate: 8000, latencyHint: 'playback' });
+  if (!context) {
+    context = new AudioContext({ sampleRate: 8000, latencyHint: 'playback' });
+    const made = context;
+    made.onstatechange = () => {
+      if (made.state === 'running') {
+        report();
+      }
+    };
+  }
   if (context.state === 'suspended') {
     context.resume().catch(() => { });
   }

@@ -6,6 +6,8 @@ using Foramen.Field.Tests.TestKit;
 using Foramen.Field.Time;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Foramen.Field.Tests.Sheets.Process;
 
@@ -102,8 +104,9 @@ public sealed class BottleInProcessTests : IDisposable
         Assert.True(await new ProcessState(second).StartAsync());
         page = Render(second);
         field.Time.Advance(TimeSpan.FromSeconds(5.01));
-        page.WaitForAssertion(() => Assert.Contains("0:15", page.Find(".strip").TextContent, StringComparison.Ordinal));
-        Assert.NotEqual("0:15", page.Find("[role=timer]").TextContent);
+        field.Services.GetRequiredService<NavigationManager>().NavigateTo($"sheet/{second.Id}/process");
+        Assert.Contains("0:15", Assert.Single(field.Render<RunningStrip>().FindAll(".strip li")).TextContent, StringComparison.Ordinal);
+        page.WaitForAssertion(() => Assert.NotEqual("0:15", page.Find("[role=timer]").TextContent));
     }
 
     [Fact]

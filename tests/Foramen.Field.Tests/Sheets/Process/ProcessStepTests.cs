@@ -8,6 +8,8 @@ using Foramen.Field.Time;
 using Foramen.Journal.Bodies;
 using Foramen.Journal.Fold;
 using Foramen.Journal.Kit;
+using Microsoft.AspNetCore.Components;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Foramen.Field.Tests.Sheets.Process;
 
@@ -129,8 +131,10 @@ public sealed class ProcessStepTests : IDisposable
         await Press(page);
         field.Time.Advance(TimeSpan.FromSeconds(10.01));
         page.WaitForAssertion(() => Assert.Equal("1:05", page.Find("[role=timer]").TextContent));
-        Assert.Contains("Elevator · Fixer", page.Find(".strip").TextContent, StringComparison.Ordinal);
-        Assert.Contains("3:50", page.Find(".strip").TextContent, StringComparison.Ordinal);
+        field.Services.GetRequiredService<NavigationManager>().NavigateTo($"sheet/{second.Id}/process");
+        var others = field.Render<RunningStrip>().Find(".strip li").TextContent;
+        Assert.Contains("Elevator · Fixer", others, StringComparison.Ordinal);
+        Assert.Contains("3:50", others, StringComparison.Ordinal);
         Assert.Equal(BathKind.Fix, state.Bath);
     }
 
