@@ -32,20 +32,28 @@ public sealed class Lessons(JournalSession session, Clock clock)
     public double HitRate => (All.Keepers.Count(kept => kept) + 1.0) / (All.Keepers.Count + 2.0);
 
     /// <summary>Works it out bit by bit while the page goes on, so that it is there when it is first asked for. Whoever asks before it is through waits for the rest alone.</summary>
-    /// <param name="told">Told the sheets that are left, after each bit.</param>
-    /// <param name="cancellation">Stops after the bit in hand.</param>
+    /// <param name="told">Told the sheets that are left, before each bit.</param>
+    /// <param name="cancellation">Stops before the next bit.</param>
     public async Task PrepareAsync(Action<int>? told = null, CancellationToken cancellation = default)
     {
         await session.OpenAsync();
-        while (known is null && !cancellation.IsCancellationRequested)
+        while (known is null)
         {
             told?.Invoke(SheetsLeft);
-            await Task.Delay(PageTurn);
-            begun = LedgerLessons.Begun(session.Ledger, begun, SheetsAtOnce);
-            if (begun.IsWhole)
+            await Task.Delay(PageTurn, cancellation).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing | ConfigureAwaitOptions.ContinueOnCapturedContext);
+            // Whoever else prepares it may have come to the end meanwhile.
+            if (cancellation.IsCancellationRequested || known is not null)
             {
-                await Task.Delay(PageTurn);
+                return;
+            }
+
+            if (begun is { IsWhole: true })
+            {
                 _ = Read();
+            }
+            else
+            {
+                begun = LedgerLessons.Begun(session.Ledger, begun, SheetsAtOnce);
             }
         }
     }

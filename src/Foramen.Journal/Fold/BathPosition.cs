@@ -6,6 +6,5 @@ namespace Foramen.Journal.Fold;
 /// <param name="Index">The present step, from 0.</param>
 /// <param name="Step">Which bath it is.</param>
 /// <param name="ElapsedSeconds">Time in it so far, s.</param>
-/// <param name="RemainingSeconds">Time left as planned, s; zero when it is over.</param>
 /// <param name="ClockWentBack">Whether the clock stands before the step's beginning, so that the time so far is not known.</param>
-public sealed record BathPosition(int Index, BathKind Step, double ElapsedSeconds, double RemainingSeconds, bool ClockWentBack);
+public sealed record BathPosition(int Index, BathKind Step, double ElapsedSeconds, bool ClockWentBack);

@@ -32,8 +32,7 @@ public sealed record BathRun
 
         var index = Steps.Count - 1;
         var step = Steps[index];
-        var elapsed = SecondsIn(index, now);
-        return new BathPosition(index, step.Body.Step, elapsed, Math.Max(0, step.Body.PlannedSeconds - elapsed), now < step.At);
+        return new BathPosition(index, step.Body.Step, SecondsIn(index, now), now < step.At);
     }
 
     private static DateTimeOffset Begin(Stamped<BathStep> step) => Before(step.At, step.Body.SecondsAgo);

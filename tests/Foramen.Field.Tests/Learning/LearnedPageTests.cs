@@ -51,7 +51,7 @@ public sealed class LearnedPageTests : IDisposable
     }
 
     [Fact]
-    public async Task After_each_bit_it_is_told_how_much_is_left_and_can_be_stopped()
+    public async Task Before_each_bit_it_is_told_how_much_is_left_and_can_be_stopped()
     {
         await JudgeAsync(60);
         var lessons = field.Services.GetRequiredService<Lessons>();
@@ -68,10 +68,11 @@ public sealed class LearnedPageTests : IDisposable
             },
             stop.Token);
         Assert.Equal([60, 35], told);
-        Assert.Equal(10, lessons.SheetsLeft);
-        Assert.True(lessons.IsAtHand);
+        Assert.Equal(35, lessons.SheetsLeft);
+        Assert.False(lessons.IsAtHand);
         await lessons.PrepareAsync(told.Add, Xunit.TestContext.Current.CancellationToken);
-        Assert.Equal([60, 35, 10], told);
+        Assert.Equal([60, 35, 35, 10, 0], told);
+        Assert.True(lessons.IsAtHand);
         Assert.Equal(60, lessons.All.Keepers.Count);
     }
 
