@@ -52,7 +52,6 @@ internal static class KeptUnused
         ["Foramen.Engine.Quantities.Volume.FromLitres(Double)"] = OtherWay,
         ["Foramen.Engine.Bath.DeveloperBottle.AdditiveActivity"] = Seen,
         ["Foramen.Engine.Bath.DeveloperBottle.MultiplicativeActivity"] = Seen,
-        ["Foramen.Engine.Camera.PointSpread.ComputedRadius"] = Seen,
         ["Foramen.Engine.Camera.SheetPoint.Middle"] = Seen,
         ["Foramen.Engine.Exposure.MotionOnPaper.LeastShareSeen(Double, Boolean, Boolean)"] = Seen,
         ["Foramen.Engine.Paper.StripAdvice.Next(IReadOnlyList`1, PaperKind, PaperSensitivity, StripGoal, StripPrior)"] = Seen,
