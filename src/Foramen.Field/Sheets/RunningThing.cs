@@ -27,7 +27,7 @@ public sealed record RunningThing(Sheet Sheet, SheetStep Step, BathKind? Bath, D
     {
         var now = clock.Now;
         var all = new List<RunningThing>();
-        foreach (var sheet in session.Ledger.Sheets.All.Where(sheet => !sheet.IsAnothers && Running.Is(sheet)))
+        foreach (var sheet in session.Ledger.Sheets.All.Where(Running.Is))
         {
             var state = new SheetState(session, clock);
             state.Show(sheet.Id);

@@ -36,7 +36,10 @@ internal static class Scenarios
             Before = BeforePlanAsync,
             Stumbles = ["*46 % most is lost to…* ran on after the number: it stands on its own line"],
         },
-        new("Expose while a cloud passes", walker => walker.ExposeAsync(cloud: true)),
+        new("Expose while a cloud passes", walker => walker.ExposeAsync(cloud: true))
+        {
+            Stumbles = ["whoever left the page while the hole was open heard nothing at its end: what runs is heard, and stands on every page"],
+        },
         new("Process with the bottle at hand", ProcessAsync)
         {
             Before = ExposedAsync,
