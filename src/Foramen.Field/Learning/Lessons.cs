@@ -11,6 +11,9 @@ public sealed class Lessons(JournalSession session, Clock clock)
 {
     // Some ten milliseconds in a browser, then the page has its turn.
     private const int SheetsAtOnce = 25;
+
+    // While somebody waits for it the page has its turn less often.
+    private const int SheetsAtOnceAwaited = 100;
     private static readonly TimeSpan PageTurn = TimeSpan.FromMilliseconds(5);
 
     private (Ledger Ledger, LedgerLessons All, Beliefs Beliefs)? known;
@@ -53,7 +56,7 @@ public sealed class Lessons(JournalSession session, Clock clock)
             }
             else
             {
-                begun = LedgerLessons.Begun(session.Ledger, begun, SheetsAtOnce);
+                begun = LedgerLessons.Begun(session.Ledger, begun, told is null ? SheetsAtOnce : SheetsAtOnceAwaited);
             }
         }
     }

@@ -53,7 +53,7 @@ public sealed class LearnedPageTests : IDisposable
     [Fact]
     public async Task Before_each_bit_it_is_told_how_much_is_left_and_can_be_stopped()
     {
-        await JudgeAsync(60);
+        await JudgeAsync(250);
         var lessons = field.Services.GetRequiredService<Lessons>();
         using var stop = new CancellationTokenSource();
         var told = new List<int>();
@@ -61,19 +61,19 @@ public sealed class LearnedPageTests : IDisposable
             left =>
             {
                 told.Add(left);
-                if (left == 35)
+                if (left == 150)
                 {
                     stop.Cancel();
                 }
             },
             stop.Token);
-        Assert.Equal([60, 35], told);
-        Assert.Equal(35, lessons.SheetsLeft);
+        Assert.Equal([250, 150], told);
+        Assert.Equal(150, lessons.SheetsLeft);
         Assert.False(lessons.IsAtHand);
         await lessons.PrepareAsync(told.Add, Xunit.TestContext.Current.CancellationToken);
-        Assert.Equal([60, 35, 35, 10, 0], told);
+        Assert.Equal([250, 150, 150, 50, 0], told);
         Assert.True(lessons.IsAtHand);
-        Assert.Equal(60, lessons.All.Keepers.Count);
+        Assert.Equal(250, lessons.All.Keepers.Count);
     }
 
     private async Task JudgeAsync(int sheets)
