@@ -63,23 +63,10 @@ public sealed class FrameAim
     {
         var up = position.Elevation.Degrees > 0;
         var raking = facade.RakingAngle(position);
-        var onFacade = up && raking.Degrees > 0 && !Shaded(shadeOnFacade);
+        var onFacade = up && raking.Degrees > 0 && !Obstacle.AnyHides(shadeOnFacade, position);
         var away = OffAxis(position);
         var inPicture = up && ClearanceDegrees(position) <= UsualMarginDegrees;
-        return new SunStanding(position, away, raking, up, inPicture, onFacade, up && away.Degrees < 90 && !Shaded(shadeOnHole));
-
-        bool Shaded(IReadOnlyList<Obstacle>? obstacles)
-        {
-            foreach (var obstacle in obstacles ?? [])
-            {
-                if (obstacle.Hides(position))
-                {
-                    return true;
-                }
-            }
-
-            return false;
-        }
+        return new SunStanding(position, away, raking, up, inPicture, onFacade, up && away.Degrees < 90 && !Obstacle.AnyHides(shadeOnHole, position));
     }
 
     /// <summary>How far a place in the sky is outside the picture, degrees seen from the hole, roughly; negative inside.</summary>

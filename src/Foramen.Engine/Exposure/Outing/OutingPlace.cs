@@ -49,7 +49,7 @@ public sealed record OutingPlace
 
         var raking = Facade.RakingAngle(sun);
         var up = sun.Elevation.Degrees > 0;
-        return new SunStanding(sun, Angle.FromDegrees(180), raking, up, false, up && raking.Degrees > 0 && !ShadeOnFacade.Any(one => one.Hides(sun)), false);
+        return new SunStanding(sun, Angle.FromDegrees(180), raking, up, false, up && raking.Degrees > 0 && !Obstacle.AnyHides(ShadeOnFacade, sun), false);
     }
 
     /// <summary>The light on the facade under a sky, with what hides sun and moon taken into account.</summary>

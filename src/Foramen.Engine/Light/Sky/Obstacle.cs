@@ -80,6 +80,21 @@ public sealed record Obstacle
     /// <summary>Whether it hides a place in the sky.</summary>
     public bool Hides(SkyPosition position) => ClearanceDegrees(position) < 0;
 
+    /// <summary>Whether any of several hides a place in the sky; none does where none is given.</summary>
+    internal static bool AnyHides(IReadOnlyList<Obstacle>? obstacles, SkyPosition position)
+    {
+        // Asked at every step of a search: without an enumerator to make.
+        for (var i = 0; i < (obstacles?.Count ?? 0); i++)
+        {
+            if (obstacles![i].Hides(position))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>How far a place in the sky is clear of it, degrees sideways or upwards, whichever is more; negative behind it.</summary>
     internal double ClearanceDegrees(SkyPosition position)
     {

@@ -126,22 +126,9 @@ public sealed class SkyLight
 
         void Add(CelestialLight source, double faded)
         {
-            direct += Hidden(source.Position) ? 0 : source.DirectNormalLux(Cover) * Math.Max(0, plane.CosineTo(source.Position));
+            direct += Obstacle.AnyHides(shade, source.Position) ? 0 : source.DirectNormalLux(Cover) * Math.Max(0, plane.CosineTo(source.Position));
             var shaped = plane.SinTilt == 0 ? Math.Max(0, plane.CosTilt) : SkyDome.On(plane, Cover.Sky, source.SinElevation, source.Position.Azimuth.Radians) / source.HorizontalShare;
             sky += source.DiffuseHorizontalLux(Cover) * (((1 - faded) * shaped) + (faded * (1 + plane.CosTilt) / 2));
-        }
-
-        bool Hidden(SkyPosition position)
-        {
-            foreach (var obstacle in shade ?? [])
-            {
-                if (obstacle.Hides(position))
-                {
-                    return true;
-                }
-            }
-
-            return false;
         }
     }
 }
