@@ -145,7 +145,7 @@ public sealed class PlaceDay
     public NightExposure? LamplitExposure(Luminance lamplit) => camera is null || response is null ? null : NightExposure.Of(camera, response, lamplit, Rendering.Mid);
 
     private static IReadOnlyList<Obstacle> Shade(PlaceDefined place, ShadeFalls where)
-        => [.. (place.Shades ?? []).Where(one => one.Falls is ShadeFalls.OnBoth || (one.Falls ?? ShadeFalls.OnFacade) == where).Select(one => one.ToObstacle())];
+        => [.. (place.Shades ?? []).Where(one => one.FallsOn(where)).Select(one => one.ToObstacle())];
 
     private PlaceWindow Local(PlaceWindow window) => window with
     {

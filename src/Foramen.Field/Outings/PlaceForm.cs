@@ -62,11 +62,11 @@ public sealed class PlaceForm
     public void StandAt(double latitude, double longitude) => (Latitude, Longitude) = (Text(latitude, 5), Text(longitude, 5));
 
     /// <summary>The device was aimed at what the camera looks towards.</summary>
-    /// <param name="bearingDegrees">From north.</param>
+    /// <param name="bearingDegrees">From north, whole degrees.</param>
     public void LookTowards(double bearingDegrees)
     {
         Messages.Remove(nameof(Faces));
-        Faces = Text(Math.Round(bearingDegrees) % 360, 0);
+        Faces = Text(bearingDegrees, 0);
     }
 
     /// <summary>The bearing from where the camera stands to a second spot becomes what it looks towards.</summary>

@@ -39,27 +39,27 @@ public sealed class ShadeForm
     }
 
     /// <summary>The device was aimed at the left edge.</summary>
-    /// <param name="bearingDegrees">From north.</param>
+    /// <param name="bearingDegrees">From north, whole degrees.</param>
     public void AimAtLeft(double bearingDegrees)
     {
         Messages.Remove(nameof(Left));
-        Left = NumberText.Show(Math.Round(bearingDegrees) % 360, 0);
+        Left = NumberText.Show(bearingDegrees, 0);
     }
 
     /// <summary>The device was aimed at the right edge.</summary>
-    /// <param name="bearingDegrees">From north.</param>
+    /// <param name="bearingDegrees">From north, whole degrees.</param>
     public void AimAtRight(double bearingDegrees)
     {
         Messages.Remove(nameof(Right));
-        Right = NumberText.Show(Math.Round(bearingDegrees) % 360, 0);
+        Right = NumberText.Show(bearingDegrees, 0);
     }
 
     /// <summary>The device was aimed at the top.</summary>
-    /// <param name="tiltDegrees">Upwards.</param>
+    /// <param name="tiltDegrees">Upwards, whole degrees.</param>
     public void AimAtTop(double tiltDegrees)
     {
         Messages.Remove(nameof(Top));
-        if (tiltDegrees < 0.1)
+        if (tiltDegrees < 1)
         {
             Messages[nameof(Top)] = Words.Shades.AimedDown;
             return;

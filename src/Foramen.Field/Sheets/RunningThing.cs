@@ -38,12 +38,12 @@ public sealed record RunningThing(Sheet Sheet, SheetStep Step, BathKind? Bath, D
                     sheet, SheetStep.Expose, null, standing is { ClockWentBack: false, LeftSeconds: { } left } ? now.AddSeconds(left - standing.OverSeconds) : null, []));
             }
 
-            if (Running.FlashIsOn(sheet) && new FlashState(state).TimeAt(now) is { } flash)
+            if (new FlashState(state).TimeAt(now) is { } flash)
             {
                 all.Add(new RunningThing(sheet, SheetStep.Flash, null, DueOf(flash), []));
             }
 
-            if (Running.BathIsOn(sheet) && StepTime.OfBath(sheet, now) is { } bath)
+            if (StepTime.OfBath(sheet, now) is { } bath)
             {
                 var kind = sheet.Bath!.Steps[^1].Body.Step;
                 all.Add(new RunningThing(

@@ -14,6 +14,9 @@ public sealed class RunningWatch : IDisposable
     // Times that are worked out anew differ by rounding; what is planned already and stays is not touched, so that a signal that is being heard goes on.
     private static readonly TimeSpan Same = TimeSpan.FromMilliseconds(50);
 
+    // So long a signal may still be heard: what ends meanwhile silences it.
+    private static readonly TimeSpan Heard = TimeSpan.FromSeconds(3);
+
     private readonly JournalSession session;
     private readonly Clock clock;
     private readonly ISignals signals;
@@ -24,10 +27,11 @@ public sealed class RunningWatch : IDisposable
     private ITimer? timer;
     private bool awake;
 
-    /// <summary>Begins to look after what runs, once <see cref="FollowAsync"/> is called.</summary>
+    /// <summary>Looks after what runs from the next change of the journal on, or from <see cref="FollowAsync"/>.</summary>
     public RunningWatch(JournalSession session, Clock clock, ISignals signals, IWake wake, IPlatform platform, SettingsKeeper keeper)
     {
         (this.session, this.clock, this.signals, this.wake, this.platform, this.keeper) = (session, clock, signals, wake, platform, keeper);
+        session.Changed += Follow;
         platform.Returned += PlanAnew;
         keeper.Changed += PlanAnew;
         signals.Ready += PlanAnew;
@@ -39,10 +43,11 @@ public sealed class RunningWatch : IDisposable
     /// <summary><see cref="Things"/> may have changed.</summary>
     public event Action? Changed;
 
-    /// <summary>Call when the journal has changed: what runs is looked at again.</summary>
+    /// <summary>Looks again at what runs.</summary>
     public async Task FollowAsync()
     {
-        if (RunningThing.Of(session, clock).Count > 0)
+        Things = RunningThing.Of(session, clock);
+        if (Things.Count > 0)
         {
             await signals.PrepareAsync();
         }
@@ -58,6 +63,7 @@ public sealed class RunningWatch : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
+        session.Changed -= Follow;
         platform.Returned -= PlanAnew;
         keeper.Changed -= PlanAnew;
         signals.Ready -= PlanAnew;
@@ -65,22 +71,27 @@ public sealed class RunningWatch : IDisposable
     }
 
     // The sound's own clock may have stood still while the page was away; a sound that was not allowed yet is now, or no longer wanted.
-    private void PlanAnew() => Plan(anew: true);
+    private void PlanAnew()
+    {
+        Things = RunningThing.Of(session, clock);
+        Plan(anew: true);
+    }
+
+    private void Follow() => _ = FollowAsync();
 
     private void Plan(bool anew)
     {
         var now = clock.Now;
-        Things = RunningThing.Of(session, clock);
         var wanted = Things
             .SelectMany(thing => thing.Cues.Select(at => (Signal: Signal.Cue, At: at)).Concat(thing.Due is { } due ? [(Signal.End, due)] : []))
-            .Where(one => one.At > now)
+            .Where(one => one.At > now - Heard)
             .OrderBy(one => one.At)
             .ToList();
-        var kept = planned.FindAll(one => one.At > now);
+        var kept = planned.FindAll(one => one.At > now - Heard);
         if (anew || kept.Count != wanted.Count || kept.Zip(wanted).Any(pair => pair.First.Signal != pair.Second.Signal || (pair.First.At - pair.Second.At).Duration() > Same))
         {
             signals.Cancel();
-            foreach (var (signal, at) in keeper.Current.Sound ? wanted : [])
+            foreach (var (signal, at) in keeper.Current.Sound ? wanted.FindAll(one => one.At > now) : [])
             {
                 signals.Play(signal, at - now);
             }

@@ -12,7 +12,7 @@ public sealed record StepTime(DateTimeOffset Since, double PlannedSeconds, doubl
     /// <summary>How the bath that a sheet is in stands; null where it is in none.</summary>
     public static StepTime? OfBath(Sheet sheet, DateTimeOffset now)
     {
-        if (!Running.BathIsOn(sheet) || sheet.Bath!.PositionAt(now) is not { } position)
+        if (sheet.Bath?.PositionAt(now) is not { } position)
         {
             return null;
         }

@@ -20,9 +20,6 @@ public abstract class TimedStep : ComponentBase, IDisposable
     /// <summary>Sounds and vibration.</summary>
     [Inject] protected ISignals Signals { get; set; } = null!;
 
-    /// <summary>Looks after all that runs.</summary>
-    [Inject] protected RunningWatch Watch { get; set; } = null!;
-
     /// <summary>Keeps the screen awake.</summary>
     [Inject] protected IWake Wake { get; set; } = null!;
 
@@ -54,7 +51,7 @@ public abstract class TimedStep : ComponentBase, IDisposable
         Read();
         // Ready for the touch that begins it, since sound is allowed by a touch alone.
         await Signals.PrepareAsync();
-        await FollowAsync();
+        Follow();
     }
 
     /// <inheritdoc/>
@@ -69,8 +66,8 @@ public abstract class TimedStep : ComponentBase, IDisposable
     /// <summary>The address of a step of this sheet.</summary>
     protected string Address(Journal.Fold.SheetStep step) => $"sheet/{Sheet.Id}/{SheetPage.StepName(step)}";
 
-    /// <summary>After everything that changes the course: tick or not, and the signals at their new times.</summary>
-    protected async Task FollowAsync()
+    /// <summary>After everything that changes the course: tick or not.</summary>
+    protected void Follow()
     {
         Read();
         ticker?.Dispose();
@@ -84,8 +81,6 @@ public abstract class TimedStep : ComponentBase, IDisposable
         {
             ticker = new Ticker(Sheet.Clock, timing.Since.AddSeconds(timing.PlannedSeconds), () => InvokeAsync(Tick));
         }
-
-        await Watch.FollowAsync();
     }
 
     private void Tick()

@@ -19,7 +19,7 @@ public static partial class Words
         public const string LeftEdge = "Left edge";
         public const string RightEdge = "Right edge";
         public const string Aim = "Sight it with this device";
-        public const string AimedDown = "The device was aimed below the horizon; hold it upright, with its back to the top.";
+        public const string AimedDown = "The device was aimed level or below the horizon; hold it upright, with its back to the top.";
         public const string Falls = "Its shadow falls on";
         public const string OnFacade = "the facade";
         public const string OnCamera = "the camera";
@@ -31,7 +31,7 @@ public static partial class Words
 
         public static string Nth(int number) => string.Create(CultureInfo.CurrentCulture, $"Number {number} in the sun’s way");
 
-        public static string NameOf(PlaceShade shade) => shade.Name ?? Nameless;
+        public static string NameOf(PlaceShade shade) => string.IsNullOrWhiteSpace(shade.Name) ? Nameless : shade.Name.Trim();
 
         public static string Line(PlaceShade shade)
         {

@@ -13,12 +13,10 @@ public static partial class Words
         public const string Done = "Done";
 
         public static string Looking(double? bearing, double tilt) => bearing is { } towards
-            ? $"Towards {NumberText.Show(Whole(towards), 0)}°, {Height(tilt)}"
+            ? $"Towards {NumberText.Show(towards, 0)}°, {Height(tilt)}"
             : Height(tilt);
 
-        public static string Take(string name, double? degrees) => degrees is { } value ? $"{name}: {NumberText.Show(value >= 359.5 ? Whole(value) : value, 0)}°" : name;
-
-        private static double Whole(double bearing) => Math.Round(bearing) % 360;
+        public static string Take(string name, double? degrees) => degrees is { } value ? $"{name}: {NumberText.Show(value, 0)}°" : name;
 
         private static string Height(double tilt) => tilt switch
         {

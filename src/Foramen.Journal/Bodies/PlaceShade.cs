@@ -21,6 +21,9 @@ public sealed record PlaceShade
     /// <summary>Where its shadow falls; on the facade where nothing is said.</summary>
     public ShadeFalls? Falls { get; init; }
 
+    /// <summary>Whether its shadow falls there.</summary>
+    public bool FallsOn(ShadeFalls where) => Falls is ShadeFalls.OnBoth || (Falls ?? ShadeFalls.OnFacade) == where;
+
     /// <summary>As the Engine knows it.</summary>
     /// <exception cref="RefusalException">Angles out of range.</exception>
     public Obstacle ToObstacle() => Obstacle.Between(

@@ -1,4 +1,5 @@
 using Foramen.Field.Outings;
+using Foramen.Field.Texts;
 using Foramen.Journal;
 using Foramen.Journal.Bodies;
 
@@ -110,4 +111,14 @@ public sealed class PlaceFormTests
         Assert.Equal([field], form.Shades[0].Messages.Keys);
         Assert.Equal((left, right, top), (form.Shades[0].Left, form.Shades[0].Right, form.Shades[0].Top));
     }
+
+    // Another program may have written a name of blanks.
+    [Theory]
+    [InlineData(null)]
+    [InlineData("")]
+    [InlineData("  ")]
+    public void What_has_no_name_is_still_said(string? name)
+        => Assert.Equal(
+            "Something in its way shades the facade while the sun is between 100° and 140° and lower than 8.5°.",
+            Words.Shades.Line(new PlaceShade { Name = name, LeftDegrees = 100, RightDegrees = 140, TopDegrees = 8.5 }));
 }

@@ -72,7 +72,7 @@ public sealed class RunningWatchTests : IDisposable
     [Fact]
     public async Task A_bath_and_an_exposure_are_both_heard_in_the_order_of_their_times()
     {
-        var first = await ExposedAsync();
+        var first = await field.ExposedSheetAsync();
         await new ProcessState(first).StartAsync();
         var second = await SecondAsync();
         await new ExposeState(second).OpenAsync(LightWord.Sun);
@@ -84,6 +84,22 @@ public sealed class RunningWatchTests : IDisposable
         Assert.Equal(1, field.Signals.Vibrations);
         field.Time.Advance(TimeSpan.FromSeconds(15));
         Assert.Equal(2, field.Signals.Vibrations);
+    }
+
+    [Fact]
+    public async Task Closing_the_hole_while_it_rings_silences_it_and_nothing_rings_twice()
+    {
+        var sheet = await field.PlannedSheetAsync(60);
+        var expose = new ExposeState(sheet);
+        await expose.OpenAsync(LightWord.Sun);
+        field.Time.Advance(TimeSpan.FromSeconds(61));
+        await field.Session.AppendAsync(new SheetStarted { Sheet = field.Session.NewId(), Name = "next" });
+        Assert.Single(field.Signals.Planned);
+        await expose.CloseAsync();
+        Assert.Empty(field.Signals.Planned);
+
+        await expose.ReopenAsync();
+        Assert.Empty(field.Signals.Planned);
     }
 
     // What is being heard would be cut off.
@@ -165,16 +181,6 @@ public sealed class RunningWatchTests : IDisposable
             builder.OpenComponent<LedgerPage>(0);
             builder.CloseComponent();
         }));
-    }
-
-    private async Task<SheetState> ExposedAsync()
-    {
-        var sheet = await field.PlannedSheetAsync(60);
-        var expose = new ExposeState(sheet);
-        await expose.OpenAsync(LightWord.Sun);
-        field.Time.Advance(TimeSpan.FromSeconds(60));
-        await expose.CloseAsync();
-        return sheet;
     }
 
     private async Task<SheetState> SecondAsync()

@@ -4,6 +4,7 @@ using Foramen.Field.Homes;
 using Foramen.Field.Learning;
 using Foramen.Field.Settings;
 using Foramen.Field.Sheets;
+using Foramen.Field.Sheets.Expose;
 using Foramen.Field.Storage;
 using Foramen.Field.Time;
 using Foramen.Field.Versions;
@@ -46,6 +47,8 @@ internal sealed class FieldContext : BunitContext
         Services.AddTransient<SheetState>();
         Services.AddSingleton<SheetScene>();
         JSInterop.Mode = JSRuntimeMode.Loose;
+        // As the layout does, around every page.
+        Services.GetRequiredService<RunningWatch>();
     }
 
     public FakeTimeProvider Time { get; } = new(Noon);
@@ -80,6 +83,17 @@ internal sealed class FieldContext : BunitContext
         var state = await LoadedSheetAsync();
         await Session.AppendAsync(new PlanMade { Sheet = state.Id, ExposureSeconds = exposureSeconds, FlashSeconds = flashSeconds });
         return state;
+    }
+
+    /// <summary>A sheet exposed for a minute, as it was planned.</summary>
+    public async Task<SheetState> ExposedSheetAsync()
+    {
+        var sheet = await PlannedSheetAsync(60);
+        var expose = new ExposeState(sheet);
+        await expose.OpenAsync(LightWord.Sun);
+        Time.Advance(TimeSpan.FromSeconds(60));
+        await expose.CloseAsync();
+        return sheet;
     }
 
     public async Task<SheetState> LoadedSheetAsync()

@@ -1,7 +1,6 @@
 using Bunit;
 using Foramen.Field.Device;
 using Foramen.Field.Sheets;
-using Foramen.Field.Sheets.Expose;
 using Foramen.Field.Sheets.Process;
 using Foramen.Field.Tests.TestKit;
 using Foramen.Field.Time;
@@ -44,7 +43,7 @@ public sealed class ProcessStepTests : IDisposable
     [Fact]
     public async Task A_sheet_goes_through_its_baths_one_touch_each()
     {
-        var sheet = await ExposedSheetAsync();
+        var sheet = await field.ExposedSheetAsync();
         var page = Render(sheet);
         Assert.Contains("safety data sheets", page.Markup, StringComparison.Ordinal);
         await Press(page);
@@ -83,7 +82,7 @@ public sealed class ProcessStepTests : IDisposable
     [InlineData(3, 479, BathKind.Wash, 1, 0)]
     public async Task After_everything_was_closed_each_bath_stands_where_it_truly_is(int moves, double away, BathKind bath, double left, double over)
     {
-        var sheet = await ExposedSheetAsync();
+        var sheet = await field.ExposedSheetAsync();
         var state = new ProcessState(sheet);
         await state.StartAsync();
         for (var i = 0; i < moves; i++)
@@ -107,7 +106,7 @@ public sealed class ProcessStepTests : IDisposable
     [Fact]
     public async Task What_went_on_in_time_while_nobody_looked_is_written_down_so()
     {
-        var sheet = await ExposedSheetAsync();
+        var sheet = await field.ExposedSheetAsync();
         var page = Render(sheet);
         await Press(page);
         field.Time.Advance(TimeSpan.FromSeconds(90));
@@ -119,7 +118,7 @@ public sealed class ProcessStepTests : IDisposable
     [Fact]
     public async Task Two_sheets_may_be_in_different_baths_and_each_page_shows_the_other()
     {
-        var first = await ExposedSheetAsync();
+        var first = await field.ExposedSheetAsync();
         var state = new ProcessState(first);
         await state.StartAsync();
         field.Time.Advance(TimeSpan.FromSeconds(75));
@@ -141,7 +140,7 @@ public sealed class ProcessStepTests : IDisposable
     [Fact]
     public async Task A_full_device_refuses_and_the_bath_does_not_pretend_to_run()
     {
-        var sheet = await ExposedSheetAsync();
+        var sheet = await field.ExposedSheetAsync();
         field.Store.Refuse = Foramen.Field.Storage.StoreRefusal.Full;
         var page = Render(sheet);
         await Press(page);
@@ -153,7 +152,7 @@ public sealed class ProcessStepTests : IDisposable
     [Fact]
     public async Task What_was_set_for_the_next_bath_is_what_it_gets()
     {
-        var sheet = await ExposedSheetAsync();
+        var sheet = await field.ExposedSheetAsync();
         var state = new ProcessState(sheet);
         await state.StartAsync();
         (state.StopOrRinse, state.StopSeconds, state.FixAtTwentySeconds, state.WashChanges) = (BathKind.Rinse, 30, 90, 6);
@@ -171,7 +170,7 @@ public sealed class ProcessStepTests : IDisposable
     [InlineData(25, 90)]
     public async Task A_cold_fixer_gets_longer(double celsius, double seconds)
     {
-        var sheet = await ExposedSheetAsync();
+        var sheet = await field.ExposedSheetAsync();
         var state = new ProcessState(sheet) { TemperatureCelsius = celsius, FixAtTwentySeconds = 90 };
         await state.StartAsync();
         await state.GoOnAsync();
@@ -187,22 +186,12 @@ public sealed class ProcessStepTests : IDisposable
     [InlineData("ammoniumPaper", 240)]
     public async Task The_fixer_in_use_says_how_long_is_usual(string kind, double seconds)
     {
-        var sheet = await ExposedSheetAsync();
+        var sheet = await field.ExposedSheetAsync();
         await sheet.WriteAsync(new BottleMixed { Bottle = field.Session.NewId(), Contents = BottleContents.Fixer, Name = "Fix", VolumeMillilitres = 500, Fixer = new FixerDefinition { Kind = kind } });
         Assert.Equal(seconds, new ProcessState(sheet).FixAtTwentySeconds);
     }
 
     private static Task Press(IRenderedComponent<SheetPage> page) => page.Find(".thumb button").ClickAsync(new());
-
-    private async Task<SheetState> ExposedSheetAsync()
-    {
-        var sheet = await field.PlannedSheetAsync(60);
-        var expose = new ExposeState(sheet);
-        await expose.OpenAsync(LightWord.Sun);
-        field.Time.Advance(TimeSpan.FromSeconds(60));
-        await expose.CloseAsync();
-        return sheet;
-    }
 
     private async Task<SheetState> SecondSheetAsync()
     {
