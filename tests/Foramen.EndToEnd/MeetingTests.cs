@@ -37,6 +37,8 @@ public sealed class MeetingTests(FieldStage stage)
         await phone.PressAsync("Open the hole");
         await phone.GetByText("left in this light").WaitForAsync();
         await phone.PressAsync("Close the hole now");
+        // Said once it is stored; a page that is left earlier has promised nothing.
+        await phone.GetByText("Closed", new() { Exact = true }).WaitForAsync();
         await phone.OpenAsync("/ledger");
         await phone.GetByText("1 sheet not yet at home.").WaitForAsync();
 
@@ -52,12 +54,12 @@ public sealed class MeetingTests(FieldStage stage)
         await desk.GetByLabel("Note").FillAsync("Sharp enough.");
         await desk.GetByLabel("Keeper", new() { Exact = true }).CheckAsync();
         await desk.PressAsync("Judge it so");
+        await desk.GetByText("Next time, in the same light").WaitForAsync();
         await desk.OpenAsync("/ledger");
         await desk.GetByText("Everything is at home.").WaitForAsync();
 
         // The phone again: what the desk judged is on its ledger.
-        await phone.OpenAsync("/settings");
-        await phone.GetByRole(AriaRole.Button, new() { Name = "Meet Home now" }).ClickAsync();
+        await phone.MeetHomeAsync();
         await phone.OpenAsync("/ledger");
         await phone.GetByRole(AriaRole.Link).Filter(new() { HasText = Sheet }).GetByText("Keeper", new() { Exact = true }).WaitForAsync();
 

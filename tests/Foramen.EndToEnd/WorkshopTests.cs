@@ -45,8 +45,8 @@ public sealed class WorkshopTests(FieldStage stage)
         Assert.DoesNotContain(await StoredJournal.ReadAsync(ada), entry => entry.ReadBody().Body is SheetStarted);
 
         await ImportAsync(ada, "Ada's sheet", 2);
-        await MeetAsync(leader);
-        await MeetAsync(ben);
+        await leader.MeetHomeAsync();
+        await ben.MeetHomeAsync();
         await leader.OpenAsync("/ledger");
         await leader.GetByRole(AriaRole.Link).Filter(new() { HasText = "Ada's sheet" }).First.WaitForAsync();
         Assert.DoesNotContain(await StoredJournal.ReadAsync(ben), entry => entry.ReadBody().Body is SheetBody);
@@ -85,13 +85,6 @@ public sealed class WorkshopTests(FieldStage stage)
         await page.GetByText("Everything is at home.").WaitForAsync();
         Assert.Equal(0, await page.GetByRole(AriaRole.Alert).Filter(new() { Visible = true }).CountAsync());
         return page;
-    }
-
-    private static async Task MeetAsync(IPage page)
-    {
-        await page.OpenAsync("/settings");
-        await page.GetByRole(AriaRole.Button, new() { Name = "Meet Home now" }).ClickAsync();
-        await page.GetByRole(AriaRole.Button, new() { Name = "Meet Home now" }).WaitForAsync();
     }
 
     private static async Task ImportAsync(IPage page, string sheet, byte person)

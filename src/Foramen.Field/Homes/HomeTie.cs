@@ -68,7 +68,7 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
         return (unsent.Count, unsent.Select(one => one.Entry.ReadBody().Body).OfType<SheetBody>().Select(body => body.Sheet).Distinct().Count());
     }
 
-    /// <summary>Begins, once; does not throw and nothing needs to wait for it.</summary>
+    /// <summary>Begins, once; where the store refuses, as soon as it opens after all. Does not throw and nothing needs to wait for it.</summary>
     public async Task StartAsync()
     {
         if (started)
@@ -78,8 +78,11 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
 
         started = true;
         await session.OpenAsync();
+        session.Changed -= OnOpened;
         if (!session.IsOpen)
         {
+            // The store may open at a later try.
+            session.Changed += OnOpened;
             started = false;
             return;
         }
@@ -90,6 +93,8 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
         session.Changed += OnWritten;
         platform.Returned += OnReturned;
         timer = time.CreateTimer(_ => _ = MeetAsync(), null, Often, Often);
+        // While something runs they do not meet; what is known from before is said at once.
+        Changed?.Invoke();
         await MeetAsync();
     }
 
@@ -197,6 +202,7 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
     /// <inheritdoc/>
     public void Dispose()
     {
+        session.Changed -= OnOpened;
         session.Changed -= OnWritten;
         platform.Returned -= OnReturned;
         timer?.Dispose();
@@ -312,6 +318,8 @@ public sealed class HomeTie(JournalSession session, IJournalStore store, IHomeLi
             timer?.Change(Soon, Often);
         }
     }
+
+    private void OnOpened() => _ = StartAsync();
 
     private void OnReturned() => _ = MeetAsync();
 

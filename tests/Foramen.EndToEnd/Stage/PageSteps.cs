@@ -71,6 +71,17 @@ internal static partial class PageSteps
         await page.AtStepAsync(step);
     }
 
+    /// <summary>Meets Home by the button of the settings, until Home has answered with what it holds.</summary>
+    public static async Task MeetHomeAsync(this IPage page)
+    {
+        await page.OpenAsync("/settings");
+        // It says something else while they meet, as they do when the page is loaded.
+        var meet = page.GetByRole(AriaRole.Button, new() { Name = "Meet Home now" });
+        await page.RunAndWaitForResponseAsync(
+            () => meet.ClickAsync(), response => response.Request.Method == "GET" && response.Url.Contains("/api/entries", StringComparison.Ordinal));
+        await meet.WaitForAsync();
+    }
+
     private static double Seconds(string clock)
     {
         var match = ClockText().Match(clock);

@@ -1,6 +1,7 @@
 using Bunit;
 using Foramen.Field.Homes;
 using Foramen.Field.Settings;
+using Foramen.Field.Storage;
 using Foramen.Field.Tests.TestKit;
 using Foramen.Field.Texts;
 using Foramen.Journal.Bodies;
@@ -90,6 +91,37 @@ public sealed class HomeTieTests : IDisposable
         await reopened.Tie.StartAsync();
         Assert.Equal((0, 0), reopened.Tie.NotAtHome());
         Assert.Equal(context.Tie.LastMet, reopened.Tie.LastMet);
+    }
+
+    [Fact]
+    public async Task A_page_loaded_anew_while_the_hole_is_open_says_what_is_not_at_home()
+    {
+        await context.Tie.StartAsync();
+        var sheet = await context.LoadedSheetAsync();
+        await context.Session.AppendAsync(new HoleOpened { Sheet = sheet.Id });
+        using var reloaded = new FieldContext(context.Store, context.Home);
+        await reloaded.Session.OpenAsync();
+        var page = reloaded.Render<HomeState>();
+        Assert.Empty(page.Markup.Trim());
+        await reloaded.Tie.StartAsync();
+        page.WaitForAssertion(() => Assert.Contains("1 sheet not yet at home.", page.Find("[role=status]").TextContent, StringComparison.Ordinal));
+        Assert.Contains(Words.Homes.Waits, page.Markup, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Where_the_store_opens_only_at_the_second_try_it_begins_then()
+    {
+        context.Store.Refuse = StoreRefusal.Unavailable;
+        await context.Tie.StartAsync();
+        Assert.Equal(0, context.Home.Asked);
+        context.Store.Refuse = null;
+        await context.Session.ReopenAsync();
+        Assert.Equal(HomeAccess.Own, context.Tie.Access);
+        var asked = context.Home.Asked;
+        await context.LoadedSheetAsync();
+        context.Time.Advance(TimeSpan.FromSeconds(3));
+        Assert.True(context.Home.Asked > asked);
+        Assert.Equal((0, 0), context.Tie.NotAtHome());
     }
 
     [Fact]
