@@ -1,5 +1,4 @@
 using Foramen.Engine.Quantities;
-using MathNet.Numerics;
 
 namespace Foramen.Engine.Learning;
 
@@ -14,6 +13,7 @@ public sealed record AimingBelief
     private const double HighestPercent = 30;
     private const double PriorPercent = 3;
     private static readonly double PriorLogSpread = Math.Log(2);
+    private static readonly double[] Scales = [.. Enumerable.Range(0, Points).Select(point => LowestPercent * Math.Pow(HighestPercent / LowestPercent, point / (Points - 1.0)))];
 
     private readonly double[] weights;
 
@@ -73,7 +73,7 @@ public sealed record AimingBelief
     /// <inheritdoc/>
     public override int GetHashCode() => Percent.GetHashCode();
 
-    private static double At(int point) => LowestPercent * Math.Pow(HighestPercent / LowestPercent, point / (Points - 1.0));
+    private static double At(int point) => Scales[point];
 
-    private static double Beyond(double margin, double scale) => 0.5 * SpecialFunctions.Erfc(margin / (scale * Math.Sqrt(2)));
+    private static double Beyond(double margin, double scale) => NormalTable.BelowExactly(-margin / scale);
 }

@@ -159,6 +159,7 @@ internal sealed class LaplaceFit
         }
 
         var gradient = new double[Keys.Length];
+        var (scatters, readings) = (default(AitkenStep), default(AitkenStep));
         for (var step = 0; step < MostSteps; step++)
         {
             Gather(gradient);
@@ -176,7 +177,8 @@ internal sealed class LaplaceFit
 
             var (scatter, reading) = Scales(scatterWorth);
             largest = Math.Max(largest, Math.Max(Math.Abs(scatter - ScatterScale), Math.Abs(reading - ReadingScale)));
-            (ScatterScale, ReadingScale) = (scatter, reading);
+            ScatterScale = Scale(scatters.Next(ScatterScale, scatter));
+            ReadingScale = Scale(readings.Next(ReadingScale, reading));
             if (largest < Settled)
             {
                 break;
@@ -198,8 +200,10 @@ internal sealed class LaplaceFit
             readingCount += row.ReadingSums.Count;
         }
 
-        return (Math.Clamp(scatter / scatterCount, 0.1, 20), Math.Clamp(reading / readingCount, 0.1, 20));
+        return (Scale(scatter / scatterCount), Scale(reading / readingCount));
     }
+
+    private static double Scale(double computed) => Math.Clamp(computed, 0.1, 20);
 
     private void Gather(double[] gradient)
     {

@@ -353,6 +353,7 @@ internal sealed class Tour(IPage page, Func<string, Task> look)
         await page.PressAsync("Judge it so");
         await page.GetByText("Next time, in the same light").WaitForAsync();
         await page.GetByText("What this sheet taught").ClickAsync();
+        await page.Locator("#taught p").First.WaitForAsync();
         await look("judge-judged");
         await page.Locator("#card").ClickAsync();
         await page.Locator(".sheet-card img").DrawnAsync();

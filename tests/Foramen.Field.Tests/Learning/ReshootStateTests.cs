@@ -77,6 +77,22 @@ public sealed class ReshootStateTests : IDisposable
         Assert.Equal(4, field.Services.GetRequiredService<Bag>().SheetsLeft);
     }
 
+    [Fact]
+    public async Task What_the_sheet_taught_is_worked_out_when_it_is_asked_for()
+    {
+        var (sheet, plan) = await JudgedSheets.PlannedAsync(field);
+        await JudgedSheets.ExposeAndJudgeAsync(field, sheet, plan, halfStops: 3);
+        var card = Card(sheet)!;
+        var page = field.Render<ReshootCard>(parameters => parameters.Add(card => card.Card, card));
+        Assert.Empty(page.FindAll("#taught p"));
+        page.Find("#taught").TriggerEvent("ontoggle", EventArgs.Empty);
+        // The first judged sheet: before it nothing was known, and it came out lighter.
+        Assert.Equal(0, card.Before.Mean, 1e-9);
+        Assert.True(card.After.Mean > 0.1);
+        Assert.True(card.After.Spread < card.Before.Spread);
+        Assert.Equal(Words.Learned.Change(card.Before, card.After), page.Find("#taught p").TextContent);
+    }
+
     private ReshootState? Card(SheetState sheet)
         => ReshootState.Of(sheet, field.Services.GetRequiredService<Lessons>(), field.Services.GetRequiredService<Bag>());
 }

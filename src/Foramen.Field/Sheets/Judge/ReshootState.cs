@@ -17,8 +17,12 @@ public sealed class ReshootState
     private readonly SheetExposure given;
     private readonly MishapRates mishaps;
 
-    private ReshootState(LearnedPlan plan, SheetExposure given, PrintJudged judgement, MishapRates mishaps, Lessons lessons, Bag bag)
+    // As much work as all that the journal teaches, and asked for by few.
+    private readonly Lazy<(double, double)> before;
+
+    private ReshootState(LearnedPlan plan, SheetExposure given, PrintJudged judgement, MishapRates mishaps, Lazy<(double, double)> before, Lessons lessons, Bag bag)
     {
+        this.before = before;
         this.mishaps = mishaps;
         this.plan = plan;
         this.given = given;
@@ -32,7 +36,7 @@ public sealed class ReshootState
     public ReshootAdvice Advice { get; private set; }
 
     /// <summary>How much lighter than by the label such a sheet was expected before this one, stops.</summary>
-    public (double Mean, double Spread) Before { get; private init; }
+    public (double Mean, double Spread) Before => before.Value;
 
     /// <summary>How much lighter it is expected now, stops.</summary>
     public (double Mean, double Spread) After { get; private init; }
@@ -56,10 +60,9 @@ public sealed class ReshootState
             var given = SheetLesson.GivenExposure(sheet, basis);
             var doublings = basis.Paper.DoublingsTo(given.Time);
             var after = lessons.Beliefs;
-            var before = after.Without(judged.Order.Id.ToString());
-            return new ReshootState(after.Plan(basis), given, judged.Body, lessons.All.MishapsOf(sheet), lessons, bag)
+            var before = new Lazy<(double, double)>(() => Pair(after.Without(judged.Order.Id.ToString()).Expect(basis.Conditions, doublings)));
+            return new ReshootState(after.Plan(basis), given, judged.Body, lessons.All.MishapsOf(sheet), before, lessons, bag)
             {
-                Before = Pair(before.Expect(basis.Conditions, doublings)),
                 After = Pair(after.Expect(basis.Conditions, doublings)),
                 Why = LessonLine.Of(ledger, lessons.All, after, basis.Conditions, doublings),
             };
