@@ -59,7 +59,8 @@ public sealed record Obstacle
         Guard.Within(left.Degrees, 0, 360, "the bearing of the left edge", "°");
         Guard.Within(right.Degrees, 0, 360, "the bearing of the right edge", "°");
         Guard.Within(top.Degrees, 0.1, 85, "the height of the top", "°");
-        var span = (right.Degrees - left.Degrees + 360) % 360;
+        // Bearings that were added up are off by their rounding; a span of just 170° is none of more.
+        var span = Math.Round((right.Degrees - left.Degrees + 360) % 360, 9);
         if (span is < 0.1 or > 170)
         {
             throw new RefusalException(string.Create(

@@ -13,6 +13,9 @@ public sealed class LightField
     private const int Terms = 6;
     private const int Steps = 8;
 
+    // Half a code of a mid grey, where a scan has 256. Evenly lit ground holds only a few codes; with less than this all but the commonest would count as no ground.
+    private const double LeastSpread = 0.004;
+
     private readonly double[] terms;
     private readonly double width;
     private readonly double height;
@@ -85,7 +88,7 @@ public sealed class LightField
 
             // 1.4826: from a median of distances to a standard deviation, for normal errors; 4.685: Tukey's usual width.
             double[] sorted = [.. off.Order()];
-            var spread = Math.Max(1e-3, 1.4826 * sorted[sorted.Length / 2]);
+            var spread = Math.Max(LeastSpread, 1.4826 * sorted[sorted.Length / 2]);
             for (var i = 0; i < off.Length; i++)
             {
                 var part = off[i] / (4.685 * spread);

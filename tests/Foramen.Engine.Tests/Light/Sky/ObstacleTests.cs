@@ -64,6 +64,15 @@ public class ObstacleTests
             .Sample((azimuth, elevation) => Assert.Equal(Wall.Hides(Sky(azimuth, elevation)), sighted.Hides(Sky(azimuth, elevation))), iter: Samples.Of(1000));
     }
 
+    // 251.88295372515663 + 170 − 360 is nearest 61.88295372515666, which lies 170.00000000000003 further.
+    [Fact]
+    public void Edges_that_are_as_far_apart_as_may_be_but_for_rounding_are_taken()
+    {
+        var left = 251.88295372515663;
+        var thing = Obstacle.Between("hill", Angle.FromDegrees(left), Angle.FromDegrees((left + 170) % 360), Angle.FromDegrees(59));
+        Assert.Equal(336.88295372515663, thing.Bearing.Degrees, 9);
+    }
+
     [Fact]
     public void It_hides_what_is_between_its_edges_and_under_its_top_and_nothing_else()
         => Gen.Select(Gen.Double[0, 360], Gen.Double[0.1, 170], Gen.Double[0.1, 85]).Sample(
