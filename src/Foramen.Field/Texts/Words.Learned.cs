@@ -43,12 +43,12 @@ public static partial class Words
         public static string Moved(double stops) => $"{Signed(stops)} {(stops < 0 ? "darker" : "lighter")}";
 
         public static string Expected(double mean, double spread)
-            => string.Create(CultureInfo.CurrentCulture, $"{Lighter(mean)} than by the label, ± {Math.Abs(spread):0.0} stops");
+            => string.Create(CultureInfo.CurrentCulture, $"{Against(mean, "by the label")}, ± {Math.Abs(spread):0.0} stops");
 
         public static string Change((double Mean, double Spread) before, (double Mean, double Spread) after)
             => $"Before this sheet: {Expected(before.Mean, before.Spread)}. Now: {Expected(after.Mean, after.Spread)}.";
 
-        public static string Lighter(double stops) => Math.Abs(stops) < 0.05 ? "as light" : $"{Signed(stops)} {(stops < 0 ? "darker" : "lighter")}";
+        private static string Against(double stops, string what) => Math.Abs(stops) < 0.05 ? $"as light as {what}" : $"{Moved(stops)} than {what}";
 
         public static string Name(BeliefKind kind, string of) => kind switch
         {
@@ -87,7 +87,7 @@ public static partial class Words
             $"{scores.Sheets} sheets with odds. Brier score {scores.Brier:0.00} (0 is best; always saying your share of keepers scores {scores.Uncertainty:0.00}).{(scores.IsTelling ? FormattableString.Invariant($" Odds and share kept lie {100 * scores.CalibrationError:0} points apart on average.") : FormattableString.Invariant($" From {ForecastScores.FewestForDiagram} sheets on it tells whether they mean what they say; until then chance speaks louder."))}");
 
         public static string ForetoldAndSeen(double foretold, double seen)
-            => $"by the label {Lighter(foretold)} than wanted, seen {Lighter(seen)}";
+            => $"by the label {Against(foretold, "wanted")}, seen {Against(seen, "wanted")}";
 
         public static string Part(OddsPart part) => part switch
         {
