@@ -64,7 +64,7 @@ public class ObstacleTests
             .Sample((azimuth, elevation) => Assert.Equal(Wall.Hides(Sky(azimuth, elevation)), sighted.Hides(Sky(azimuth, elevation))), iter: Samples.Of(1000));
     }
 
-    // 251.88295372515663 + 170 − 360 is nearest 61.88295372515666, which lies 170.00000000000003 further.
+    // As a double the right edge is 61.88295372515665, which lies 170.00000000000003 further.
     [Fact]
     public void Edges_that_are_as_far_apart_as_may_be_but_for_rounding_are_taken()
     {

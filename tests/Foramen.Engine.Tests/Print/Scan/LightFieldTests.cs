@@ -52,12 +52,14 @@ public class LightFieldTests
 
     // Over the whole scan the light changes by two to four codes of 256: most of the ground has one and the same.
     [Theory]
-    [InlineData(0.008, -0.007)]
-    [InlineData(-0.005, 0.012)]
-    [InlineData(0.015, 0.0)]
-    public void Light_that_is_nearly_even_keeps_its_slope(double across, double down)
+    [InlineData(-0.007, 0, 0.007)]
+    [InlineData(0.007, 0, 0.007)]
+    [InlineData(0, -0.007, 0.007)]
+    [InlineData(0.008, -0.007, 0)]
+    [InlineData(0.015, 0, 0)]
+    public void Light_that_is_nearly_even_keeps_its_slope(double across, double down, double twist)
     {
-        double[] terms = [-0.7, across, down, 0, 0, 0];
+        double[] terms = [-0.7, across, down, 0, twist, 0];
         var scan = ScanPictures.DrawSheet(Width, Height, Sheet, (x, y) => Math.Exp(Surface(terms, x, y)), (_, _) => 0);
         var field = LightField.Around(scan, ScanPictures.Named(Sheet));
         foreach (var (x, y) in new[] { (10.0, 10.0), (390, 10), (10, 290), (390, 290), (200, 30), (200, 150), (30, 150) })
